@@ -1,0 +1,34 @@
+package comparand.check;
+
+import comparand.flow.Outcome;
+import comparand.model.Checked;
+import comparand.model.Library;
+import comparand.model.library.DossierRecord;
+import java.time.LocalDate;
+import java.util.List;
+
+/** The stage that checks a library as written, all rules over all files at once. */
+public final class Checker {
+
+    private Checker() {}
+
+    /** Every finding on a library and all its dossiers, with the values held. */
+    public static Outcome<Library> check(Library library, LocalDate today) {
+        return Outcome.of(
+                library,
+                run(library, List.copyOf(library.dossiers().values()), today).all());
+    }
+
+    /** A library that may be worked with for one dossier. */
+    public static Outcome<Checked> check(Library library, DossierRecord dossier) {
+        var findings = run(library, List.of(dossier), dossier.asOf().value());
+        return Outcome.of(new Checked(library, dossier, findings.held()), findings.all());
+    }
+
+    private static Findings run(Library library, List<DossierRecord> dossiers, LocalDate today) {
+        var context = new Context(library, dossiers, today);
+        var findings = Findings.start();
+        Rules.ALL.forEach(rule -> rule.check(context, findings.of(rule)));
+        return findings;
+    }
+}

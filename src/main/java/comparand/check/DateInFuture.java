@@ -1,0 +1,51 @@
+package comparand.check;
+
+import comparand.diag.Located;
+import comparand.model.library.PartialDate;
+import java.time.LocalDate;
+
+/**
+ * What it checks: a date after the day the report speaks of.
+ *
+ * <p>Why it matters: nothing was read, issued or checked on a day that has not come.
+ *
+ * <p>What to write instead: the day it really happened.
+ */
+final class DateInFuture implements Rule {
+
+    @Override
+    public String code() {
+        return "date-in-future";
+    }
+
+    @Override
+    public void check(Context context, Findings findings) {
+        var today = context.today();
+        for (var source : context.library().sources().values()) {
+            after(source.status().checked(), today, findings);
+            source.status().since().ifPresent(d -> after(d.map(PartialDate::earliest), today, findings));
+            source.document().ifPresent(d -> after(d.date().map(PartialDate::earliest), today, findings));
+            source.reference().issued().ifPresent(d -> after(d.map(PartialDate::earliest), today, findings));
+            for (var value : source.values()) {
+                value.read().forEach(r -> after(r.on(), today, findings));
+                value.settled().ifPresent(s -> after(s.on(), today, findings));
+                value.was().ifPresent(w -> after(w.until(), today, findings));
+            }
+        }
+        for (var dossier : context.dossiers()) {
+            after(dossier.fixed(), dossier.asOf().value(), findings);
+            dossier.firstSeen().ifPresent(d -> after(d, dossier.asOf().value(), findings));
+            dossier.tolerances().forEach(t -> after(t.set(), dossier.asOf().value(), findings));
+        }
+    }
+
+    private static void after(Located<LocalDate> date, LocalDate today, Findings findings) {
+        if (date.value().isAfter(today)) {
+            findings.stop(
+                    date.span(),
+                    "%s lies after %s, the day this report speaks of".formatted(date.value(), today),
+                    "a date that has not come is a slip, or the report is older than its sources",
+                    "write the day it happened, or move `as-of:` of the dossier");
+        }
+    }
+}

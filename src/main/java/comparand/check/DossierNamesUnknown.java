@@ -1,0 +1,57 @@
+package comparand.check;
+
+import comparand.diag.Located;
+import comparand.diag.Suggest;
+import comparand.model.library.LeaveOutRecord;
+import comparand.model.library.QuestionRecord;
+import java.util.Collection;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * What it checks: a dossier that names a device, study, source, value or metric the library does not hold.
+ *
+ * <p>Why it matters: a misspelt name would quietly leave something out of the report.
+ *
+ * <p>What to write instead: the name of a record in the library.
+ */
+final class DossierNamesUnknown implements Rule {
+
+    @Override
+    public String code() {
+        return "dossier-names-unknown";
+    }
+
+    @Override
+    public void check(Context context, Findings findings) {
+        var library = context.library();
+        for (var dossier : context.dossiers()) {
+            names(dossier.devices(), library.devices().keySet(), "device", findings);
+            names(List.of(dossier.presentDevice()), library.devices().keySet(), "device", findings);
+            names(dossier.studies(), library.studies().keySet(), "study", findings);
+            names(dossier.sources(), library.sources().keySet(), "source", findings);
+            names(
+                    dossier.questions().stream().map(QuestionRecord::metric).toList(),
+                    library.catalogue().ids(),
+                    "metric",
+                    findings);
+            var sourcesAndValues = new TreeSet<>(library.sources().keySet());
+            library.values().forEach(v -> sourcesAndValues.add(v.id()));
+            names(
+                    dossier.leaveOut().stream().map(LeaveOutRecord::what).toList(),
+                    sourcesAndValues,
+                    "source or value",
+                    findings);
+        }
+    }
+
+    private static void names(List<Located<String>> names, Collection<String> known, String what, Findings findings) {
+        names.stream()
+                .filter(n -> !known.contains(n.value()))
+                .forEach(n -> findings.stop(
+                        n.span(),
+                        "there is no %s `%s`".formatted(what, n.value()),
+                        "a misspelt name would quietly leave it out of the report",
+                        Suggest.instruction(n.value(), known)));
+    }
+}

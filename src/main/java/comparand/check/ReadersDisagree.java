@@ -1,0 +1,40 @@
+package comparand.check;
+
+import comparand.model.library.YesNo;
+
+/**
+ * What it checks: a value on which a second reader did not agree, and that nobody settled.
+ *
+ * <p>Why it matters: one of the two is wrong.
+ *
+ * <p>What to write instead: {@code settled:} with who, when and why.
+ */
+final class ReadersDisagree implements Rule {
+
+    @Override
+    public String code() {
+        return "readers-disagree";
+    }
+
+    @Override
+    public void check(Context library, Findings findings) {
+        library.values()
+                .filter(v -> v.value().settled().isEmpty())
+                .forEach(v -> v.value().read().stream()
+                        .filter(r ->
+                                r.agrees().filter(a -> a.value() == YesNo.NO).isPresent())
+                        .findFirst()
+                        .ifPresent(r -> findings.hold(
+                                v,
+                                r.by().span(),
+                                "%s does not agree with the value `%s`%s"
+                                        .formatted(
+                                                r.by().value(),
+                                                v.id(),
+                                                r.found()
+                                                        .map(f -> " and found " + f.value())
+                                                        .orElse("")),
+                                "one of the two readings is wrong",
+                                "look at the source together and add `settled: {by: ..., on: ..., reason: ...}`")));
+    }
+}

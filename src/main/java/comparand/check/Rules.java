@@ -1,0 +1,68 @@
+package comparand.check;
+
+import java.util.List;
+
+/** All rules, grouped by what they look at. A rule that is not listed here does not exist. */
+final class Rules {
+
+    static final List<Rule> ALL = List.of(
+            // names
+            new ValueIdTwice(),
+            new DeviceUnknown(),
+            new MetricUnknown(),
+            new SuccessorUnknown(),
+            new InstructionsUnknown(),
+            new DossierNamesUnknown(),
+            new PresentDeviceNotListed(),
+            // what is printed
+            new UnitMissing(),
+            new UnitDimension(),
+            new FormForMetric(),
+            new ValueImpossible(),
+            new ValueImplausible(),
+            new NumberNotInQuote(),
+            new QuoteTooLong(),
+            new PlaceMissing(),
+            new LimitAsValue(),
+            new ReferenceFlowAsLimit(),
+            new SecondHand(),
+            // spread and number
+            new SpreadKindMissing(),
+            new SpreadFigures(),
+            new SpreadUnlabelled(),
+            new SpreadImplausible(),
+            new NumberMissing(),
+            // definition and conditions
+            new AspectUnknown(),
+            new VariantUnknown(),
+            new DefinitionMissing(),
+            new ConditionUnknown(),
+            new ConditionNotStated(),
+            new ConditionUnit(),
+            new ConditionWord(),
+            // reading
+            new ReadersDisagree(),
+            new ReadOnce(),
+            new CorrectedAfterReading(),
+            new FigureCalibration(),
+            // sources and devices
+            new RevisionMissing(),
+            new StatusCheckOld(),
+            new DateInFuture(),
+            new LabelUnit(),
+            new InventedReference(),
+            // dossiers and studies
+            new MarginMissing(),
+            new MarginUnit(),
+            new MarginWithoutReason(),
+            new MarginAfterData(),
+            new ToleranceUnreadable(),
+            new ToleranceWithoutReason(),
+            new ToleranceAfterData(),
+            new QuestionTwice(),
+            new RetractedSourceUsed(),
+            new StepUnknown(),
+            new VerdictWord());
+
+    private Rules() {}
+}

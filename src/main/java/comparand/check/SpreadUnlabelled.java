@@ -1,0 +1,33 @@
+package comparand.check;
+
+import comparand.model.library.SpreadKind;
+
+/**
+ * What it checks: a spread printed without saying whether it is a standard deviation or a standard error.
+ *
+ * <p>Why it matters: the conclusion may depend on it.
+ *
+ * <p>What to write instead: the kind, if methods or legends of the source name it; otherwise both readings are
+ * carried through.
+ */
+final class SpreadUnlabelled implements Rule {
+
+    @Override
+    public String code() {
+        return "spread-unlabelled";
+    }
+
+    @Override
+    public void check(Context library, Findings findings) {
+        library.values()
+                .forEach(v -> v.value()
+                        .spread()
+                        .filter(s -> s.kind().value() == SpreadKind.NOT_STATED)
+                        .ifPresent(s -> findings.note(
+                                s.kind().span(),
+                                "\"%s\" does not say whether the spread is a standard deviation or a standard error"
+                                        .formatted(v.value().printed().value()),
+                                "the two differ by the square root of n, and the answer may change",
+                                "look in the methods or the legend; until then both readings are printed")));
+    }
+}

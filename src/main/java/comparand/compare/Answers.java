@@ -1,0 +1,158 @@
+package comparand.compare;
+
+import comparand.model.Answer;
+import comparand.model.Margin;
+import comparand.model.Pairing;
+import comparand.model.Summary;
+import comparand.model.Verdict;
+import comparand.stat.Interval;
+import comparand.stat.MeanDifference;
+import comparand.stat.MeanEstimate;
+import comparand.stat.Moments;
+import comparand.stat.ProportionInterval;
+import java.util.Optional;
+
+/** The answer for one pair, by the form of its two sides. */
+final class Answers {
+
+    static final double LEVEL = 0.95;
+    /** Below this number a range for one further unit is of no use to anyone. */
+    private static final int FEWEST_FOR_ONE_MORE = 3;
+
+    private Answers() {}
+
+    static Answer of(Pairing pairing, Optional<Margin> margin) {
+        if (!pairing.standing().isCompared()) {
+            return new Answer.Shown();
+        }
+        return pairing.ours().summary().fold(new Summary.Cases<>() {
+            @Override
+            public Answer sampled(Summary.Sampled ours) {
+                return againstSampled(ours, pairing.theirs().summary(), margin);
+            }
+
+            @Override
+            public Answer eitherSpread(Summary.EitherSpread ours) {
+                throw new IllegalStateException("our own spread is always known");
+            }
+
+            @Override
+            public Answer point(Summary.Point ours) {
+                return points(ours, pairing.theirs().summary(), margin);
+            }
+
+            @Override
+            public Answer limit(Summary.Limit ours) {
+                return new Answer.NotTestable(Answer.NotTestable.Why.NO_SINGLE_FIGURE);
+            }
+
+            @Override
+            public Answer extent(Summary.Extent ours) {
+                return new Answer.NotTestable(Answer.NotTestable.Why.NO_SINGLE_FIGURE);
+            }
+
+            @Override
+            public Answer events(Summary.Events ours) {
+                return pairing.theirs().summary() instanceof Summary.Events theirs
+                        ? new Answer.EventCounts(ours, exact(ours), theirs, exact(theirs))
+                        : new Answer.NotTestable(Answer.NotTestable.Why.NO_SINGLE_FIGURE);
+            }
+
+            @Override
+            public Answer words(Summary.Words ours) {
+                return new Answer.NotTestable(Answer.NotTestable.Why.CLAIM_WITHOUT_NUMBER);
+            }
+        });
+    }
+
+    private static Answer againstSampled(Summary.Sampled ours, Summary theirs, Optional<Margin> margin) {
+        return theirs.fold(new Summary.Cases<>() {
+            @Override
+            public Answer sampled(Summary.Sampled other) {
+                return tested(ours.moments(), other.moments(), other.halfWidth(), margin);
+            }
+
+            @Override
+            public Answer eitherSpread(Summary.EitherSpread other) {
+                return new Answer.EitherReading(
+                        tested(ours.moments(), other.asSd(), other.halfWidth(), margin),
+                        tested(ours.moments(), other.asSe(), other.halfWidth(), margin));
+            }
+
+            @Override
+            public Answer point(Summary.Point other) {
+                return againstFigure(ours.moments(), other, margin);
+            }
+
+            @Override
+            public Answer limit(Summary.Limit other) {
+                return againstLimit(ours, other);
+            }
+
+            @Override
+            public Answer extent(Summary.Extent other) {
+                return new Answer.NotTestable(Answer.NotTestable.Why.NO_SINGLE_FIGURE);
+            }
+
+            @Override
+            public Answer events(Summary.Events other) {
+                return new Answer.NotTestable(Answer.NotTestable.Why.NO_SINGLE_FIGURE);
+            }
+
+            @Override
+            public Answer words(Summary.Words other) {
+                return new Answer.NotTestable(Answer.NotTestable.Why.CLAIM_WITHOUT_NUMBER);
+            }
+        });
+    }
+
+    /** Welch's interval; rounding or reading uncertainty of the other mean is added to its standard error. */
+    private static Answer.Tested tested(Moments ours, Moments theirs, double halfWidth, Optional<Margin> margin) {
+        var difference = MeanDifference.of(ours.estimate(), theirs.estimate().widenedBy(halfWidth));
+        return tested(difference, margin);
+    }
+
+    private static Answer.Tested tested(MeanDifference difference, Optional<Margin> margin) {
+        var interval = difference.interval(LEVEL);
+        return new Answer.Tested(difference, interval, Verdict.of(interval, margin));
+    }
+
+    /** The printed figure is taken as exact but for its rounding or reading. */
+    private static Answer againstFigure(Moments ours, Summary.Point figure, Optional<Margin> margin) {
+        MeanEstimate widened = ours.estimate().widenedBy(figure.halfWidth());
+        Optional<Interval> oneMore =
+                ours.n() >= FEWEST_FOR_ONE_MORE ? Optional.of(ours.predictionForOneMore(LEVEL)) : Optional.empty();
+        return new Answer.AgainstFigure(
+                tested(MeanDifference.from(widened, figure.value()), margin),
+                figure.value(),
+                ours.estimate().interval(LEVEL),
+                oneMore);
+    }
+
+    private static Answer againstLimit(Summary.Sampled ours, Summary.Limit limit) {
+        var mean = ours.moments().estimate().interval(LEVEL);
+        int meeting = (int) ours.each().stream().filter(limit::metBy).count();
+        return new Answer.AgainstLimit(
+                limit,
+                limit.metBy(ours.moments().mean()),
+                limit.metBy(mean.low()) == limit.metBy(mean.high()),
+                meeting,
+                ours.each().size(),
+                mean);
+    }
+
+    private static Answer points(Summary.Point ours, Summary theirs, Optional<Margin> margin) {
+        if (ours.kind() == Summary.PointKind.NOMINAL && theirs instanceof Summary.Point other) {
+            double d = ours.value() - other.value();
+            return new Answer.Nominal(d, ours.halfWidth() + other.halfWidth(), Verdict.of(new Interval(d, d), margin));
+        }
+        return new Answer.NotTestable(
+                ours.kind() == Summary.PointKind.SINGLE
+                        ? Answer.NotTestable.Why.TOO_FEW_LOCAL_RESULTS
+                        : Answer.NotTestable.Why.NO_SINGLE_FIGURE);
+    }
+
+    static Interval exact(Summary.Events events) {
+        return ProportionInterval.EXACT.of(events.events(), events.of(), LEVEL);
+    }
+}

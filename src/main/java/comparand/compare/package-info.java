@@ -1,0 +1,12 @@
+/**
+ * From pairs to answers: the interval of a difference against the margin set beforehand.
+ *
+ * <p>Only pairs whose standing allows it are compared; a figure published without spread is never tested as if it had
+ * one.
+ *
+ * <p>Floor 4: imports floors 0 to 3.
+ */
+@NullMarked
+package comparand.compare;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,14 @@
+package comparand.metric;
+
+/** What a difference in a condition or in a definition does to the standing of a pair. */
+public enum Role {
+    /** Unlike in this, two values are not compared. */
+    DECIDES,
+    /**
+     * Decides between values of one device; between two devices, each used as supplied, it is only named. An integral
+     * filter cannot be taken out to please a comparison.
+     */
+    DECIDES_WITHIN_DEVICE,
+    /** Unlike in this, two values may be compared, and the difference is named. */
+    QUALIFIES
+}

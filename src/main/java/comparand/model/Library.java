@@ -1,0 +1,68 @@
+package comparand.model;
+
+import static java.util.Objects.requireNonNull;
+
+import comparand.metric.Catalogue;
+import comparand.model.library.DeviceRecord;
+import comparand.model.library.DossierRecord;
+import comparand.model.library.SourceRecord;
+import comparand.model.library.StudyRecord;
+import comparand.model.library.ValueRecord;
+import java.util.Collections;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * Everything a library folder holds, as written; every map is by id and sorted, so that the order of files on disk never
+ * shows.
+ *
+ * @param catalogue the shipped metrics and those the library declares
+ * @param data the raw data files of the studies, by the file name findings use
+ * @param fingerprints SHA-256 of every file read, in hexadecimal, by file name
+ */
+public record Library(
+        SortedMap<String, DeviceRecord> devices,
+        SortedMap<String, SourceRecord> sources,
+        SortedMap<String, StudyRecord> studies,
+        SortedMap<String, DossierRecord> dossiers,
+        Catalogue catalogue,
+        SortedMap<String, RowSource> data,
+        SortedMap<String, String> fingerprints) {
+
+    public Library {
+        requireNonNull(catalogue, "catalogue");
+        devices = copy(devices);
+        sources = copy(sources);
+        studies = copy(studies);
+        dossiers = copy(dossiers);
+        data = copy(data);
+        fingerprints = copy(fingerprints);
+    }
+
+    private static <V> SortedMap<String, V> copy(SortedMap<String, V> map) {
+        return Collections.unmodifiableSortedMap(new TreeMap<>(map));
+    }
+
+    public Optional<DeviceRecord> device(String id) {
+        return Optional.ofNullable(devices.get(id));
+    }
+
+    public Optional<SourceRecord> source(String id) {
+        return Optional.ofNullable(sources.get(id));
+    }
+
+    /** All published values with their sources, by source and then in file order. */
+    public Stream<PublishedValue> values() {
+        return sources.values().stream().flatMap(s -> s.values().stream().map(v -> new PublishedValue(s, v)));
+    }
+
+    /** A value and the source it was taken from. */
+    public record PublishedValue(SourceRecord source, ValueRecord value) {
+
+        public String id() {
+            return value.id().value();
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package comparand.model;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.List;
+
+/**
+ * Two comparands side by side, with what was found condition by condition.
+ *
+ * @param ours the side a difference is counted from: local against published, a device against the present one
+ */
+public record Pairing(
+        Purpose purpose, Comparand ours, Comparand theirs, Standing standing, List<ConditionVerdict> verdicts) {
+
+    /** Why the two are set side by side. */
+    public enum Purpose {
+        /** A local result and a published value of the same device. */
+        LOCAL_AGAINST_PUBLISHED,
+        /** Local results of a device and of the device in use today. */
+        AGAINST_PRESENT_DEVICE,
+        /** Nominal figures of a device and of the device in use today. */
+        STATED_AGAINST_PRESENT_DEVICE
+    }
+
+    public Pairing {
+        requireNonNull(purpose, "purpose");
+        requireNonNull(ours, "ours");
+        requireNonNull(theirs, "theirs");
+        requireNonNull(standing, "standing");
+        verdicts = List.copyOf(verdicts);
+    }
+
+    public String id() {
+        return ours.id() + " | " + theirs.id();
+    }
+}

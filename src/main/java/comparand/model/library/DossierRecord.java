@@ -1,0 +1,57 @@
+package comparand.model.library;
+
+import comparand.diag.Located;
+import comparand.unit.DecimalSign;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** One question to be decided, and everything that was fixed before the data were seen. */
+@Meaning("A question, its margins and its readers, kept in dossiers/")
+public record DossierRecord(
+        @Meaning("Name of the dossier: the file name without its ending")
+        Located<String> dossier,
+
+        @Meaning("As it is printed on every output") Located<String> title,
+        @Meaning("The question") Located<String> question,
+        @Meaning("The decision it serves") Located<String> decision,
+
+        @Meaning("The day on which question, metrics and margins were fixed")
+        Located<LocalDate> fixed,
+
+        @Meaning("The day on which the first local results were seen") @Key("first-seen")
+        Optional<Located<LocalDate>> firstSeen,
+
+        @Meaning("The day this report speaks of: run date and data cut-off") @Key("as-of")
+        Located<LocalDate> asOf,
+
+        @Meaning("Who prepared it") @Key("prepared-by") Located<String> preparedBy,
+        @Meaning("draft or released") Located<DossierState> state,
+
+        @Meaning("yes if devices, people and numbers are invented; every output then says so") @Key("invented-data")
+        Located<YesNo> inventedData,
+
+        @Meaning("The decimal sign of the numbers in this file; point unless declared")
+        Optional<Located<DecimalSign>> decimal,
+
+        @Meaning("The devices compared, in the order they are printed") @AtLeast(1)
+        List<Located<String>> devices,
+
+        @Meaning("The device in use today, with which the others are compared") @Key("present-device")
+        Located<String> presentDevice,
+
+        @Meaning("The local studies used") List<Located<String>> studies,
+
+        @Meaning("The sources used; all of the library unless given")
+        List<Located<String>> sources,
+
+        @Meaning("Sources and values left out") @Key("leave-out")
+        List<LeaveOutRecord> leaveOut,
+
+        @Meaning("One entry per metric") @AtLeast(1) List<QuestionRecord> questions,
+        @Meaning("Tolerances in place of the catalogue's") List<ToleranceRecord> tolerances) {
+
+    public String id() {
+        return dossier.value();
+    }
+}

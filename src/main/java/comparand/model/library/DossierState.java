@@ -1,0 +1,7 @@
+package comparand.model.library;
+
+/** Whether a dossier may leave the house. */
+public enum DossierState {
+    DRAFT,
+    RELEASED
+}

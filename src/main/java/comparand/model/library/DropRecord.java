@@ -1,0 +1,11 @@
+package comparand.model.library;
+
+import comparand.diag.Located;
+import comparand.unit.PrintedNumber;
+
+/** A row left out of a study by decision. */
+public record DropRecord(
+        @Meaning("The line of the file, the heading being line 1")
+        Located<PrintedNumber> line,
+
+        @Meaning("Why it is left out") Located<String> reason) {}

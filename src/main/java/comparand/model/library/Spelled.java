@@ -1,0 +1,7 @@
+package comparand.model.library;
+
+/** An enum whose words in files are not its constants' names in kebab case. */
+public interface Spelled {
+
+    String spelling();
+}

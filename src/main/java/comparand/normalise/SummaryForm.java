@@ -1,0 +1,295 @@
+package comparand.normalise;
+
+import comparand.diag.Located;
+import comparand.metric.Metric;
+import comparand.metric.Nature;
+import comparand.model.Label;
+import comparand.model.Step;
+import comparand.model.Summary;
+import comparand.model.Summary.PointKind;
+import comparand.model.library.SampleSize;
+import comparand.model.library.SampleUnit;
+import comparand.model.library.SpreadKind;
+import comparand.model.library.SpreadRecord;
+import comparand.model.library.ValueRecord;
+import comparand.stat.Interval;
+import comparand.stat.Moments;
+import comparand.stat.SpreadConversion;
+import comparand.unit.Printed;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The form in which a source summarises its results, brought to mean, SD and number where that is honest; otherwise the
+ * value stays the point, limit, range or count it is.
+ */
+final class SummaryForm {
+
+    private static final double LEVEL = 0.95;
+    /** Below these numbers quartiles and ranges say too little of a standard deviation. */
+    private static final int FEWEST_FOR_QUARTILES = 8;
+
+    private static final int FEWEST_FOR_RANGE = 5;
+
+    private final Metric metric;
+    private final ValueRecord value;
+    private final Footing footing;
+    private final List<Step> steps = new ArrayList<>();
+
+    private SummaryForm(Metric metric, ValueRecord value, Footing footing) {
+        this.metric = metric;
+        this.value = value;
+        this.footing = footing;
+    }
+
+    /** A summary in the metric's unit and on the footing, with the steps the form itself needed. */
+    record Formed(Summary summary, List<Step> steps) {}
+
+    static Formed of(Metric metric, ValueRecord value, Footing footing) {
+        var form = new SummaryForm(metric, value, footing);
+        return new Formed(form.summary(), List.copyOf(form.steps));
+    }
+
+    private Summary summary() {
+        if (value.claim().isPresent()) {
+            return new Summary.Words(value.claim().get().value());
+        }
+        if (value.count().isPresent()) {
+            var count = value.count().get().value();
+            return new Summary.Events(count.events(), count.of());
+        }
+        if (value.range().isPresent()) {
+            var range = value.range().get().value();
+            return new Summary.Extent(onFooting(range.low()), onFooting(range.high()));
+        }
+        if (value.atLeast().isPresent()) {
+            return new Summary.Limit(true, onFooting(value.atLeast().get().value()));
+        }
+        if (value.atMost().isPresent()) {
+            return new Summary.Limit(false, onFooting(value.atMost().get().value()));
+        }
+        if (value.about().isPresent()) {
+            var about = value.about().get().value();
+            return new Summary.Point(onFooting(about), footing.spread(roughHalfUnit(about)), PointKind.ABOUT);
+        }
+        if (value.readFromFigure().isPresent()) {
+            return fromFigure();
+        }
+        if (value.median().isPresent()) {
+            return median(value.median().get().value());
+        }
+        var printed = value.mean().or(value::value).map(Located::value).orElseThrow();
+        return mean(
+                onFooting(printed),
+                footing.spread(printed.halfUnitIn(metric.unit())),
+                Label.REPORTED,
+                PointKind.FIGURE);
+    }
+
+    private Summary fromFigure() {
+        var record = value.readFromFigure().orElseThrow();
+        var reading = record.reading(metric.unit());
+        // the rectangle whose standard deviation is the reading's standard uncertainty
+        double halfWidth = footing.spread(reading.uncertainty() * Math.sqrt(3));
+        steps.add(Step.of(
+                Step.Kind.READ_FROM_FIGURE,
+                "y = y₁ + (y₂ - y₁)(p - p₁)/(p₂ - p₁)",
+                "axis",
+                record.axis().get(0).is().value() + " at "
+                        + record.axis().get(0).at().value() + ", "
+                        + record.axis().get(1).is().value() + " at "
+                        + record.axis().get(1).at().value(),
+                "points",
+                String.join(
+                        ", ",
+                        record.points().stream().map(p -> p.value().text()).toList()),
+                "value",
+                String.valueOf(reading.value()),
+                "uncertainty",
+                String.valueOf(reading.uncertainty())));
+        return mean(footing.value(reading.value()), halfWidth, Label.DIGITISED, PointKind.READ_FROM_FIGURE);
+    }
+
+    /** A mean with whatever spread is printed beside it. */
+    private Summary mean(double mean, double halfWidth, Label label, PointKind otherwise) {
+        if (metric.nature() == Nature.STATED) {
+            return new Summary.Point(mean, halfWidth, PointKind.NOMINAL);
+        }
+        var spread = value.spread().filter(s -> !s.figures().isEmpty());
+        if (spread.isEmpty()) {
+            return new Summary.Point(mean, halfWidth, otherwise);
+        }
+        var n = independent();
+        if (n.isEmpty()) {
+            return new Summary.Point(mean, halfWidth, otherwise == PointKind.FIGURE ? PointKind.INCOMPLETE : otherwise);
+        }
+        var kind = spread.get().kind().value();
+        if (kind == SpreadKind.NOT_STATED) {
+            double figure = figure(spread.get(), 0);
+            return new Summary.EitherSpread(
+                    new Moments(mean, figure, n.get()),
+                    new Moments(mean, SpreadConversion.sdFromSe(figure, n.get()), n.get()),
+                    halfWidth);
+        }
+        return sd(kind, spread.get(), mean, n.get())
+                .<Summary>map(s -> new Summary.Sampled(
+                        new Moments(mean, s.sd, n.get()), weakest(label, s.label), halfWidth, List.of()))
+                .orElseGet(() -> new Summary.Point(
+                        mean, halfWidth, otherwise == PointKind.FIGURE ? PointKind.INCOMPLETE : otherwise));
+    }
+
+    private record Sd(double sd, Label label) {}
+
+    private Optional<Sd> sd(SpreadKind kind, SpreadRecord spread, double mean, int n) {
+        return switch (kind) {
+            case SD -> Optional.of(new Sd(figure(spread, 0), Label.REPORTED));
+            case SE -> {
+                double sd = SpreadConversion.sdFromSe(figure(spread, 0), n);
+                step(Step.Kind.SPREAD, "SD = SE · √n", n, sd, spread);
+                yield Optional.of(new Sd(sd, Label.EXACT));
+            }
+            case CI95 -> fromInterval(spread, mean, n);
+            case IQR ->
+                n < FEWEST_FOR_QUARTILES
+                        ? Optional.empty()
+                        : Optional.of(estimated(
+                                SpreadConversion.sdFromQuartiles(end(spread, 0), end(spread, 1), n),
+                                "SD = (q₃ - q₁) / (2 z)",
+                                n,
+                                spread));
+            case RANGE ->
+                n < FEWEST_FOR_RANGE
+                        ? Optional.empty()
+                        : Optional.of(estimated(
+                                SpreadConversion.sdFromRange(end(spread, 0), end(spread, 1), n),
+                                "SD = (b - a) / ξ(n)",
+                                n,
+                                spread));
+            case NOT_STATED, NOT_REPORTED -> Optional.empty();
+        };
+    }
+
+    /** Refused where the interval is not centred on the mean, or its limits are rounded too coarsely to tell its width. */
+    private Optional<Sd> fromInterval(SpreadRecord spread, double mean, int n) {
+        var ci = new Interval(end(spread, 0), end(spread, 1));
+        double rounding = footing.spread(spread.figures().get(0).value().halfUnitIn(metric.unit()));
+        boolean centred =
+                Math.abs(mean - (ci.low() + ci.high()) / 2) <= Math.max(2 * rounding, 0.02 * (ci.high() - ci.low()));
+        double sd = SpreadConversion.sdFromInterval(ci, n, LEVEL);
+        double relative = SpreadConversion.uncertaintyOfSeFromRoundedLimits(rounding, n, LEVEL) / (sd / Math.sqrt(n));
+        if (!centred || !(sd > 0) || relative > 0.3) {
+            return Optional.empty();
+        }
+        step(Step.Kind.SPREAD, "SD = √n · (upper - lower) / (2 t)", n, sd, spread);
+        return Optional.of(new Sd(sd, Label.EXACT));
+    }
+
+    private Sd estimated(double sd, String formula, int n, SpreadRecord spread) {
+        step(Step.Kind.SPREAD, formula, n, sd, spread);
+        return new Sd(sd, Label.ESTIMATED);
+    }
+
+    private Summary median(Printed printed) {
+        double m = onFooting(printed);
+        double halfWidth = footing.spread(printed.halfUnitIn(metric.unit()));
+        var spread = value.spread().filter(s -> s.figures().size() == 2);
+        var n = independent();
+        if (spread.isPresent() && n.isPresent()) {
+            double low = end(spread.get(), 0);
+            double high = end(spread.get(), 1);
+            var kind = spread.get().kind().value();
+            if (kind == SpreadKind.IQR
+                    && n.get() >= FEWEST_FOR_QUARTILES
+                    && !SpreadConversion.quartilesLookSkewed(low, m, high, n.get())) {
+                return estimated(
+                        spread.get(),
+                        n.get(),
+                        halfWidth,
+                        SpreadConversion.meanFromQuartiles(low, m, high, n.get()),
+                        SpreadConversion.sdFromQuartiles(low, high, n.get()),
+                        "mean = w(q₁ + q₃)/2 + (1 - w)m, SD = (q₃ - q₁)/(2 z)");
+            }
+            if (kind == SpreadKind.RANGE && n.get() >= FEWEST_FOR_RANGE) {
+                return estimated(
+                        spread.get(),
+                        n.get(),
+                        halfWidth,
+                        SpreadConversion.meanFromRange(low, m, high, n.get()),
+                        SpreadConversion.sdFromRange(low, high, n.get()),
+                        "mean = w(a + b)/2 + (1 - w)m, SD = (b - a)/ξ(n)");
+            }
+        }
+        return new Summary.Point(m, halfWidth, PointKind.MEDIAN);
+    }
+
+    private Summary estimated(SpreadRecord spread, int n, double halfWidth, double mean, double sd, String formula) {
+        steps.add(Step.of(
+                Step.Kind.QUARTILES,
+                formula,
+                "from",
+                figures(spread),
+                "kind",
+                spread.kind().value().spelling(),
+                "n",
+                String.valueOf(n),
+                "mean",
+                String.valueOf(mean),
+                "sd",
+                String.valueOf(sd)));
+        return new Summary.Sampled(new Moments(mean, sd, n), Label.ESTIMATED, halfWidth, List.of());
+    }
+
+    private void step(Step.Kind kind, String formula, int n, double sd, SpreadRecord spread) {
+        steps.add(Step.of(
+                kind,
+                formula,
+                "kind",
+                spread.kind().value().spelling(),
+                "from",
+                figures(spread),
+                "n",
+                String.valueOf(n),
+                "sd",
+                String.valueOf(sd)));
+    }
+
+    private static String figures(SpreadRecord spread) {
+        return String.join(
+                " to ", spread.figures().stream().map(f -> f.value().toString()).toList());
+    }
+
+    /** The number of independent results; samples of the same case are none, and one result has no spread. */
+    private Optional<Integer> independent() {
+        return value.n()
+                .flatMap(n -> n.value().size())
+                .filter(s -> s.of() != SampleUnit.SAMPLES)
+                .map(SampleSize::count)
+                .filter(n -> n >= 2);
+    }
+
+    private double onFooting(Printed printed) {
+        return footing.value(printed.in(metric.unit()));
+    }
+
+    /** A width: it takes part in factors, not in shifts. */
+    private double figure(SpreadRecord spread, int i) {
+        return footing.spread(spread.figures().get(i).value().asDifferenceIn(metric.unit()));
+    }
+
+    /** An end of a range: it takes part in both. */
+    private double end(SpreadRecord spread, int i) {
+        return onFooting(spread.figures().get(i).value());
+    }
+
+    /** "About 60" may stand for anything that rounds to its last digit that is not zero. */
+    private double roughHalfUnit(Printed printed) {
+        var plain = printed.number().value().stripTrailingZeros();
+        double place = Math.pow(10, -plain.scale());
+        return 0.5 * place * printed.unit().stepIn(metric.unit()).doubleValue();
+    }
+
+    private static Label weakest(Label a, Label b) {
+        return a.compareTo(b) <= 0 ? a : b;
+    }
+}

@@ -1,0 +1,64 @@
+package comparand.read.yaml;
+
+import static java.util.Objects.requireNonNull;
+
+import comparand.diag.Span;
+import java.util.List;
+import java.util.Optional;
+
+/** A value in a YAML file, with its place. */
+sealed interface Node {
+
+    Span span();
+
+    /** What kind of thing it is, for messages. */
+    String kind();
+
+    /**
+     * A single word, number or sentence, as text.
+     *
+     * @param text the characters after YAML's own unquoting, otherwise unchanged
+     * @param contentSpan where the characters themselves start: behind an opening quote
+     */
+    record Scalar(String text, Span span, Span contentSpan) implements Node {
+        public Scalar {
+            requireNonNull(text, "text");
+        }
+
+        @Override
+        public String kind() {
+            return text.isEmpty() ? "nothing" : "a single value";
+        }
+    }
+
+    /** A list. */
+    record Sequence(List<Node> items, Span span) implements Node {
+        public Sequence {
+            items = List.copyOf(items);
+        }
+
+        @Override
+        public String kind() {
+            return "a list";
+        }
+    }
+
+    /** Keys with values, in file order. */
+    record Mapping(List<Entry> entries, Span span) implements Node {
+        public Mapping {
+            entries = List.copyOf(entries);
+        }
+
+        Optional<Entry> entry(String key) {
+            return entries.stream().filter(e -> e.key().text().equals(key)).findFirst();
+        }
+
+        @Override
+        public String kind() {
+            return "keys with values";
+        }
+    }
+
+    /** One key and its value. */
+    record Entry(Scalar key, Node value) {}
+}

@@ -1,0 +1,82 @@
+package comparand.read.yaml;
+
+import comparand.diag.Diagnostic;
+import comparand.diag.Span;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/** The bytes of a file as UTF-8 text, or the finding that says why they are none. */
+final class YamlText {
+
+    static final int LARGEST_FILE = 20_000_000;
+
+    private YamlText() {}
+
+    static Optional<String> decode(String file, byte[] bytes, List<Diagnostic> findings) {
+        if (bytes.length > LARGEST_FILE) {
+            findings.add(Diagnostic.stop(
+                    "file-too-large",
+                    Span.startOf(file),
+                    "this file has %d bytes, more than the %d a record may have".formatted(bytes.length, LARGEST_FILE),
+                    "a record file is written and read by people; one of this size is something else",
+                    "split it, or move raw data into a CSV or XLSX file of a study"));
+            return Optional.empty();
+        }
+        if (startsWith(bytes, 'P', 'K', 3, 4) || startsWith(bytes, '%', 'P', 'D', 'F') || contains(bytes, (byte) 0)) {
+            findings.add(Diagnostic.stop(
+                    "file-not-text",
+                    Span.startOf(file),
+                    "this is not a text file",
+                    "records are plain text that a successor can read",
+                    "save it as plain text in UTF-8, or move it out of the library"));
+            return Optional.empty();
+        }
+        CharsetDecoder decoder = StandardCharsets.UTF_8
+                .newDecoder()
+                .onMalformedInput(CodingErrorAction.REPORT)
+                .onUnmappableCharacter(CodingErrorAction.REPORT);
+        var in = ByteBuffer.wrap(bytes);
+        var out = CharBuffer.allocate(bytes.length + 1);
+        var result = decoder.decode(in, out, true);
+        out.flip();
+        var text = out.toString();
+        if (result.isError()) {
+            int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
+            int column = text.codePointCount(text.lastIndexOf('\n') + 1, text.length()) + 1;
+            findings.add(Diagnostic.stop(
+                    "file-not-utf8",
+                    new Span(file, line, column, 1),
+                    "the byte 0x%02X here is not UTF-8".formatted(bytes[in.position()] & 0xFF),
+                    "in another encoding °, ±, µ and ² turn into other signs, and numbers lose their units",
+                    "save the file as UTF-8"));
+            return Optional.empty();
+        }
+        return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    }
+
+    private static boolean startsWith(byte[] bytes, int... magic) {
+        if (bytes.length < magic.length) {
+            return false;
+        }
+        for (int i = 0; i < magic.length; i++) {
+            if (bytes[i] != (byte) magic[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean contains(byte[] bytes, byte wanted) {
+        for (byte b : bytes) {
+            if (b == wanted) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

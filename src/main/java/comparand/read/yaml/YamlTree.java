@@ -1,0 +1,272 @@
+package comparand.read.yaml;
+
+import comparand.diag.Diagnostic;
+import comparand.diag.Span;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Optional;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.snakeyaml.engine.v2.api.lowlevel.Parse;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
+import org.snakeyaml.engine.v2.events.AliasEvent;
+import org.snakeyaml.engine.v2.events.Event;
+import org.snakeyaml.engine.v2.events.MappingStartEvent;
+import org.snakeyaml.engine.v2.events.NodeEvent;
+import org.snakeyaml.engine.v2.events.ScalarEvent;
+import org.snakeyaml.engine.v2.events.SequenceStartEvent;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+
+/** Builds the tree of a file from parsing events, without recursion, so that nesting costs no stack. */
+final class YamlTree {
+
+    private static final int DEEPEST = 40;
+
+    private final String file;
+    private final List<Diagnostic> findings;
+    private final Deque<Open> open = new ArrayDeque<>();
+    private Optional<Node> root = Optional.empty();
+    private int documents;
+
+    private YamlTree(String file, List<Diagnostic> findings) {
+        this.file = file;
+        this.findings = findings;
+    }
+
+    /** The mapping a file holds; empty when a STOP was added to the findings. */
+    static Optional<Node.Mapping> read(String file, byte[] bytes, List<Diagnostic> findings) {
+        int before = findings.size();
+        var text = YamlText.decode(file, bytes, findings);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        var tree = new YamlTree(file, findings);
+        tree.compose(text.get());
+        if (findings.size() > before) {
+            return Optional.empty();
+        }
+        if (tree.root.isEmpty() || !(tree.root.get() instanceof Node.Mapping mapping)) {
+            findings.add(Diagnostic.stop(
+                    tree.root.isEmpty() ? "file-empty" : "file-not-a-record",
+                    tree.root.map(Node::span).orElse(Span.startOf(file)),
+                    tree.root.isEmpty()
+                            ? "this file holds nothing"
+                            : "this file holds " + tree.root.get().kind() + ", not a record",
+                    "every file of a library is one record of keys and values",
+                    "start from a blank record: `comparand start DIR` writes one of each kind"));
+            return Optional.empty();
+        }
+        return Optional.of(mapping);
+    }
+
+    private void compose(String text) {
+        var settings = LoadSettings.builder()
+                .setLabel(file)
+                .setCodePointLimit(YamlText.LARGEST_FILE)
+                .setParseComments(false)
+                .build();
+        try {
+            for (var event : new Parse(settings).parseString(text)) {
+                if (!accept(event)) {
+                    return;
+                }
+            }
+        } catch (MarkedYamlEngineException e) {
+            unreadable(e);
+        } catch (YamlEngineException e) {
+            findings.add(Diagnostic.stop(
+                    "yaml-unreadable",
+                    Span.startOf(file),
+                    "this file cannot be read as YAML: " + sentence(String.valueOf(e.getMessage())),
+                    "a file that cannot be read whole is not read at all",
+                    "correct the file"));
+        }
+    }
+
+    /** Takes one event; false when reading on makes no sense. */
+    private boolean accept(Event event) {
+        if (event instanceof NodeEvent node
+                && !(event instanceof AliasEvent)
+                && node.getAnchor().isPresent()) {
+            refuse(
+                    "yaml-anchor",
+                    span(event),
+                    "anchors such as `&%s` are not used here"
+                            .formatted(node.getAnchor().get()),
+                    "write the value out where it belongs");
+        }
+        switch (event.getEventId()) {
+            case DocumentStart -> {
+                if (++documents > 1) {
+                    refuse(
+                            "yaml-several-documents",
+                            span(event),
+                            "a second document starts here",
+                            "keep one record per file");
+                    return false;
+                }
+            }
+            case Alias -> {
+                refuse(
+                        "yaml-alias",
+                        span(event),
+                        "the alias `*%s` stands for something written elsewhere"
+                                .formatted(((AliasEvent) event).getAlias()),
+                        "write the value out where it belongs");
+                place(new Node.Scalar("", span(event), span(event)));
+            }
+            case Scalar -> scalar((ScalarEvent) event);
+            case SequenceStart -> {
+                tag(((SequenceStartEvent) event).getTag(), event);
+                return push(new Open(span(event), false));
+            }
+            case MappingStart -> {
+                tag(((MappingStartEvent) event).getTag(), event);
+                return push(new Open(span(event), true));
+            }
+            case SequenceEnd, MappingEnd -> place(open.pop().close());
+            case StreamStart, StreamEnd, DocumentEnd, Comment -> {
+                // nothing to build
+            }
+        }
+        return true;
+    }
+
+    private boolean push(Open next) {
+        if (open.size() >= DEEPEST) {
+            refuse(
+                    "yaml-too-deep",
+                    next.span,
+                    "this is nested more than %d levels deep".formatted(DEEPEST),
+                    "no record needs more than six levels; check the indentation and brackets");
+            return false;
+        }
+        open.push(next);
+        return true;
+    }
+
+    private void scalar(ScalarEvent event) {
+        tag(event.getTag(), event);
+        var span = span(event);
+        boolean quoted = event.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
+                || event.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
+        place(new Node.Scalar(event.getValue(), span, quoted ? span.part(1, Math.max(1, span.length() - 2)) : span));
+    }
+
+    private void tag(Optional<String> tag, Event event) {
+        tag.ifPresent(t -> refuse(
+                "yaml-tag",
+                span(event),
+                "the tag `%s` asks for a type".formatted(t),
+                "leave the tag out: each key has one type already"));
+    }
+
+    private void place(Node node) {
+        var parent = open.peek();
+        if (parent == null) {
+            root = Optional.of(node);
+        } else {
+            parent.add(node, this);
+        }
+    }
+
+    private void refuse(String code, Span span, String message, String fix) {
+        findings.add(
+                Diagnostic.stop(code, span, message, "records are read the same way by people and by this tool", fix));
+    }
+
+    private void unreadable(MarkedYamlEngineException e) {
+        var mark = e.getProblemMark().or(e::getContextMark);
+        var span = mark.map(m -> new Span(file, m.getLine() + 1, m.getColumn() + 1, 1))
+                .orElse(Span.startOf(file));
+        var problem = e.getProblem();
+        boolean tab = problem.contains("TAB") || problem.contains("\\t");
+        findings.add(Diagnostic.stop(
+                tab ? "yaml-tab" : "yaml-unreadable",
+                span,
+                tab ? "a tab stands where YAML wants blanks" : "this cannot be read as YAML: " + sentence(problem),
+                "a file that cannot be read whole is not read at all",
+                tab ? "replace the tab by two blanks" : hint(problem)));
+    }
+
+    private static String hint(String problem) {
+        if (problem.contains("mapping values are not allowed")) {
+            return "put quotes around a text that contains a colon, or check the indentation";
+        }
+        if (problem.contains("expected <block end>") || problem.contains("expected ',' or")) {
+            return "check brackets, quotes and indentation in this line and the one before";
+        }
+        return "check this line and the one before for an open bracket or quote";
+    }
+
+    private static String sentence(String message) {
+        var oneLine = message.lines().findFirst().orElse("").strip();
+        return oneLine.endsWith(".") ? oneLine.substring(0, oneLine.length() - 1) : oneLine;
+    }
+
+    private Span span(Event event) {
+        var start = event.getStartMark();
+        var end = event.getEndMark();
+        int line = start.map(Mark::getLine).orElse(0);
+        int column = start.map(Mark::getColumn).orElse(0);
+        boolean sameLine = end.map(Mark::getLine).orElse(-1) == line;
+        int length = sameLine ? end.map(Mark::getColumn).orElse(column) - column : 1;
+        return new Span(file, line + 1, column + 1, Math.max(1, length));
+    }
+
+    /** A list or mapping whose end has not been read yet. */
+    private static final class Open {
+        private final Span span;
+        private final boolean mapping;
+        private final List<Node> items = new ArrayList<>();
+        private final List<Node.Entry> entries = new ArrayList<>();
+        private final HashMap<String, Span> keys = new HashMap<>();
+        private Optional<Node> key = Optional.empty();
+
+        Open(Span span, boolean mapping) {
+            this.span = span;
+            this.mapping = mapping;
+        }
+
+        void add(Node node, YamlTree tree) {
+            if (!mapping) {
+                items.add(node);
+            } else if (key.isEmpty()) {
+                key = Optional.of(node);
+            } else {
+                entry(key.get(), node, tree);
+                key = Optional.empty();
+            }
+        }
+
+        private void entry(Node keyNode, Node value, YamlTree tree) {
+            if (!(keyNode instanceof Node.Scalar word) || word.text().isEmpty()) {
+                tree.refuse(
+                        "yaml-key",
+                        keyNode.span(),
+                        "a key is a word, not " + keyNode.kind(),
+                        "write a word before the colon");
+            } else if (word.text().equals("<<")) {
+                tree.refuse("yaml-merge", word.span(), "`<<` would merge keys from elsewhere", "write the keys out");
+            } else if (keys.containsKey(word.text())) {
+                tree.refuse(
+                        "duplicate-key",
+                        word.span(),
+                        "the key `%s` stands here a second time, first on line %d"
+                                .formatted(word.text(), keys.get(word.text()).line()),
+                        "keep one of the two");
+            } else {
+                keys.put(word.text(), word.span());
+                entries.add(new Node.Entry(word, value));
+            }
+        }
+
+        Node close() {
+            return mapping ? new Node.Mapping(entries, span) : new Node.Sequence(items, span);
+        }
+    }
+}

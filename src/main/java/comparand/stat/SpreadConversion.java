@@ -1,0 +1,102 @@
+package comparand.stat;
+
+import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.apache.commons.statistics.distribution.NormalDistribution;
+
+/**
+ * From the spreads that papers print to a standard deviation.
+ *
+ * <p>The exact conversions are algebra on printed numbers; the estimated ones assume a roughly symmetric, bell-shaped
+ * distribution and say so.
+ */
+public final class SpreadConversion {
+
+    private SpreadConversion() {}
+
+    /** {@code SD = SE · √n}; Cochrane Handbook for Systematic Reviews of Interventions, section 6.5.2.2. */
+    public static double sdFromSe(double se, int n) {
+        requireCount(n, 2);
+        return se * Math.sqrt(n);
+    }
+
+    /**
+     * {@code SD = √n · (upper - lower) / (2 t)} with Student's t on {@code n - 1} degrees of freedom; Cochrane Handbook,
+     * section 6.5.2.2. For the interval of one mean only, not of a model or of a clustered design.
+     */
+    public static double sdFromInterval(Interval ci, int n, double level) {
+        requireCount(n, 2);
+        return Math.sqrt(n) * (ci.high() - ci.low()) / (2 * Quantiles.tTwoSided(level, n - 1));
+    }
+
+    /**
+     * How far the standard error taken from rounded limits may be off: {@code (a/√3)·√2 / (2t)}, where {@code a} is half
+     * a unit of the last printed digit.
+     */
+    public static double uncertaintyOfSeFromRoundedLimits(double a, int n, double level) {
+        requireCount(n, 2);
+        return a / Math.sqrt(3) * Math.sqrt(2) / (2 * Quantiles.tTwoSided(level, n - 1));
+    }
+
+    /**
+     * Estimated SD from quartiles: {@code (q₃ - q₁) / (2 z((0.75n - 0.125)/(n + 0.25)))}; Wan et al., BMC Med Res
+     * Methodol 2014;14:135, scenario C3.
+     */
+    public static double sdFromQuartiles(double q1, double q3, int n) {
+        requireCount(n, 2);
+        return (q3 - q1) / (2 * Quantiles.z((0.75 * n - 0.125) / (n + 0.25)));
+    }
+
+    /**
+     * Estimated mean from quartiles: {@code w(q₁ + q₃)/2 + (1 - w)m} with {@code w = 0.7 + 0.39/n}; Luo et al., Stat
+     * Methods Med Res 2018;27:1785-1805.
+     */
+    public static double meanFromQuartiles(double q1, double median, double q3, int n) {
+        requireCount(n, 2);
+        double w = 0.7 + 0.39 / n;
+        return w * (q1 + q3) / 2 + (1 - w) * median;
+    }
+
+    /**
+     * Whether quartiles look skewed: {@code |q₁ + q₃ - 2m| / (q₃ - q₁) > 2.65/√n - 6/n²}; Shi et al., Res Synth Methods
+     * 2020, the skewness test for summary data.
+     */
+    public static boolean quartilesLookSkewed(double q1, double median, double q3, int n) {
+        return Math.abs(q1 + q3 - 2 * median) / (q3 - q1) > 2.65 / Math.sqrt(n) - 6.0 / ((double) n * n);
+    }
+
+    /**
+     * Estimated SD from the range: {@code (b - a) / ξ(n)} with {@code ξ(n) = 2 E[largest of n standard normals]}, the
+     * exact divisor of Wan et al. 2014, Table 1.
+     */
+    public static double sdFromRange(double min, double max, int n) {
+        return (max - min) / expectedRange(n);
+    }
+
+    /**
+     * Estimated mean from a median and a range: {@code w(a + b)/2 + (1 - w)m} with {@code w = 4/(4 + n^0.75)}; Luo et al.
+     * 2018.
+     */
+    public static double meanFromRange(double min, double median, double max, int n) {
+        requireCount(n, 2);
+        double w = 4 / (4 + Math.pow(n, 0.75));
+        return w * (min + max) / 2 + (1 - w) * median;
+    }
+
+    /** {@code ξ(n) = 2n ∫ z Φ(z)^(n-1) φ(z) dz}: the expected range of n standard normal values. */
+    static double expectedRange(int n) {
+        requireCount(n, 2);
+        var normal = NormalDistribution.of(0, 1);
+        return new IterativeLegendreGaussIntegrator(40, 1e-11, 1e-12)
+                .integrate(
+                        1_000_000,
+                        z -> 2.0 * n * z * Math.pow(normal.cumulativeProbability(z), n - 1) * normal.density(z),
+                        -9,
+                        9);
+    }
+
+    private static void requireCount(int n, int least) {
+        if (n < least) {
+            throw new IllegalArgumentException("needs at least %d values, got %d".formatted(least, n));
+        }
+    }
+}

@@ -1,0 +1,128 @@
+package comparand.unit;
+
+import static java.util.Objects.requireNonNull;
+
+import java.util.Objects;
+import org.apache.commons.numbers.fraction.BigFraction;
+
+/**
+ * A unit of measure: its UCUM code, the way the writer spelled it, its dimension and its exact size.
+ *
+ * <p>Two units are equal when they have the same dimension and the same scale, whatever they are called:
+ * {@code mm[Hg].min/L} equals {@code [wood'U]}. The spelling is for printing only.
+ */
+public final class Unit {
+
+    public static final Unit ONE = new Unit("1", "", Dimension.NONE, Scale.ONE);
+
+    private final String code;
+    private final String spelling;
+    private final Dimension dimension;
+    private final Scale scale;
+
+    Unit(String code, String spelling, Dimension dimension, Scale scale) {
+        this.code = requireNonNull(code, "code");
+        this.spelling = requireNonNull(spelling, "spelling");
+        this.dimension = requireNonNull(dimension, "dimension");
+        this.scale = requireNonNull(scale, "scale");
+    }
+
+    /**
+     * A unit this program itself names, in trade or UCUM spelling.
+     *
+     * @throws IllegalArgumentException if it is no unit
+     */
+    public static Unit of(String spelling) {
+        return TradeSpelling.read(spelling).orThrow();
+    }
+
+    /** The case-sensitive UCUM code. */
+    public String code() {
+        return code;
+    }
+
+    /** As the writer spelled it; empty for a bare number. */
+    public String spelling() {
+        return spelling;
+    }
+
+    public Dimension dimension() {
+        return dimension;
+    }
+
+    Scale scale() {
+        return scale;
+    }
+
+    public boolean isNumber() {
+        return dimension.isNone() && scale.equals(Scale.ONE);
+    }
+
+    /** Whether numbers in this unit can be converted to the other. */
+    public boolean convertsTo(Unit other) {
+        return dimension.equals(other.dimension);
+    }
+
+    /**
+     * Exactly the same amount in another unit.
+     *
+     * @throws IllegalArgumentException if the dimensions differ: the checker has let a fault through
+     */
+    public BigFraction convert(BigFraction value, Unit target) {
+        requireConvertible(target);
+        return scale.equals(target.scale) ? value : target.scale.fromBase(scale.toBase(value));
+    }
+
+    /**
+     * The same amount in another unit, in double precision (one rounding of the exact factor).
+     *
+     * @throws IllegalArgumentException if the dimensions differ
+     */
+    public double convert(double value, Unit target) {
+        requireConvertible(target);
+        if (scale.equals(target.scale)) {
+            return value;
+        }
+        if (scale instanceof Scale.Ratio from && target.scale instanceof Scale.Ratio to) {
+            return value * from.factor().divide(to.factor()).doubleValue();
+        }
+        return target.scale.fromBase(scale.toBase(value));
+    }
+
+    /**
+     * How many steps of the target one step of this unit is: the factor for differences, tolerances and spreads, in
+     * which an offset (°C against K) must not take part.
+     *
+     * @throws IllegalArgumentException if the dimensions differ
+     */
+    public BigFraction stepIn(Unit target) {
+        requireConvertible(target);
+        return scale.equals(target.scale) ? BigFraction.ONE : scale.step().divide(target.scale.step());
+    }
+
+    private void requireConvertible(Unit target) {
+        if (!convertsTo(target)) {
+            throw new IllegalArgumentException(code + " does not convert to " + target.code);
+        }
+    }
+
+    Unit spelled(String newSpelling) {
+        return new Unit(code, newSpelling, dimension, scale);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Unit that && dimension.equals(that.dimension) && scale.equals(that.scale);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(dimension, scale);
+    }
+
+    /** The spelling, or the code where there is none. */
+    @Override
+    public String toString() {
+        return spelling.isEmpty() ? code : spelling;
+    }
+}
