@@ -1,0 +1,301 @@
+package comparand.compose;
+
+import comparand.metric.Metric;
+import comparand.model.Answer;
+import comparand.model.Comparand;
+import comparand.model.Comparison;
+import comparand.model.Margin;
+import comparand.model.Summary;
+import comparand.model.Verdict;
+import comparand.model.library.SampleUnit;
+import comparand.stat.Interval;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The answer of a comparison in words. */
+final class AnswerText {
+
+    private final Words words;
+    private final Figures figures;
+    private final ConditionLine conditions;
+    private final Names names;
+    private final int family;
+
+    AnswerText(Words words, Figures figures, ConditionLine conditions, Names names, int family) {
+        this.words = words;
+        this.figures = figures;
+        this.conditions = conditions;
+        this.names = names;
+        this.family = family;
+    }
+
+    /** The answer as one sentence without a full stop, for a table. */
+    String of(Comparison comparison) {
+        var pairing = comparison.pairing();
+        return comparison.answer().fold(new Answer.Cases<>() {
+            @Override
+            public String tested(Answer.Tested a) {
+                return words.say("answer.tested", "verdict", verdict(a, comparison));
+            }
+
+            @Override
+            public String eitherReading(Answer.EitherReading a) {
+                // both readings with the digits of the narrower one
+                int decimals = figures.ofDifference(
+                        comparison.pairing().ours().metric(), a.asSd().interval());
+                return a.agree() && a.asSd().verdict() != Verdict.NOT_SETTLED
+                        ? words.say("answer.either.agree", "asSd", verdict(a.asSd(), comparison))
+                        : words.say(
+                                "answer.either.differ",
+                                "asSd",
+                                verdict(a.asSd(), comparison),
+                                "asSe",
+                                verdict(a.asSe(), decimals, comparison),
+                                "shownSe",
+                                difference(a.asSe(), decimals));
+            }
+
+            @Override
+            public String againstFigure(Answer.AgainstFigure a) {
+                return figure(a, comparison);
+            }
+
+            @Override
+            public String nominal(Answer.Nominal a) {
+                return words.say(
+                        "answer.nominal",
+                        "verdict",
+                        verdict("verdict.nominal." + a.verdict().name(), "", "", comparison));
+            }
+
+            @Override
+            public String againstLimit(Answer.AgainstLimit a) {
+                return limit(a, comparison);
+            }
+
+            @Override
+            public String events(Answer.EventCounts a) {
+                return words.say(
+                        "answer.events",
+                        "ours",
+                        names.brief(pairing.ours().device()) + ": "
+                                + AnswerText.this.events(a.ours(), a.oursInterval()),
+                        "theirs",
+                        other(pairing.theirs()) + ": " + AnswerText.this.events(a.theirs(), a.theirsInterval()));
+            }
+
+            @Override
+            public String shown(Answer.Shown a) {
+                return words.say("answer.shown", "why", conditions.why(pairing));
+            }
+
+            @Override
+            public String notTestable(Answer.NotTestable a) {
+                return words.say("answer.untestable." + a.why().name());
+            }
+        });
+    }
+
+    private String other(Comparand theirs) {
+        return theirs.isLocal()
+                ? names.brief(theirs.device())
+                : words.say("answer.events.source", "locator", names.locator(theirs));
+    }
+
+    /** What belongs to an answer and does not fit its cell: where it flips, rounding, the number of comparisons. */
+    List<String> remarks(Comparison comparison) {
+        var remarks = new ArrayList<String>();
+        var metric = comparison.pairing().ours().metric();
+        tested(comparison.answer())
+                .flatMap(t -> flipsAt(t, comparison.margin()).map(f -> flip(f, t, metric)))
+                .ifPresent(remarks::add);
+        if (comparison.answer() instanceof Answer.Nominal nominal && nominal.rounding() > 0) {
+            int decimals = figures.of(comparison.pairing().ours(), nominal.difference());
+            remarks.add(words.say(
+                    "answer.nominal.rounding",
+                    "low",
+                    figures.number(nominal.difference() - nominal.rounding(), decimals),
+                    "high",
+                    figures.number(nominal.difference() + nominal.rounding(), decimals),
+                    "unit",
+                    metric.differenceUnit()));
+        }
+        if (adjustmentMatters(comparison)) {
+            remarks.add(words.say(
+                    "answer.adjusted.unclear",
+                    "m",
+                    String.valueOf(family),
+                    "p",
+                    figures.p(comparison.adjustedP().getAsDouble())));
+        }
+        return remarks;
+    }
+
+    /** The interval leaves out zero, and allowing for the number of comparisons it would not. */
+    private static boolean adjustmentMatters(Comparison comparison) {
+        return comparison.adjustedP().isPresent()
+                && comparison.adjustedP().getAsDouble() >= 0.05
+                && comparison.answer() instanceof Answer.Tested t
+                && !t.interval().contains(0);
+    }
+
+    /** The test behind an answer, if there is one. */
+    static Optional<Answer.Tested> tested(Answer answer) {
+        if (answer instanceof Answer.Tested t) {
+            return Optional.of(t);
+        }
+        if (answer instanceof Answer.AgainstFigure a) {
+            return Optional.of(a.taken());
+        }
+        return answer instanceof Answer.EitherReading e ? Optional.of(e.asSd()) : Optional.empty();
+    }
+
+    /** The margin at which a firm answer would change. */
+    static Optional<Double> flipsAt(Answer.Tested tested, Optional<Margin> margin) {
+        if (margin.isEmpty()) {
+            return Optional.empty();
+        }
+        return switch (tested.verdict()) {
+            case HIGHER_BEYOND_MARGIN -> Optional.of(tested.interval().low());
+            case LOWER_BEYOND_MARGIN -> Optional.of(-tested.interval().high());
+            case NONE_AS_LARGE_AS_MARGIN, SMALLER_THAN_MARGIN ->
+                Optional.of(Math.max(-tested.interval().low(), tested.interval().high()));
+            case HIGHER_MARGIN_OPEN, LOWER_MARGIN_OPEN, NOT_SETTLED, HIGHER, LOWER -> Optional.empty();
+        };
+    }
+
+    private String flip(double at, Answer.Tested tested, Metric metric) {
+        boolean below =
+                tested.verdict() == Verdict.HIGHER_BEYOND_MARGIN || tested.verdict() == Verdict.LOWER_BEYOND_MARGIN;
+        return words.say(
+                        "answer.flips",
+                        "side",
+                        words.say(below ? "answer.flips.below" : "answer.flips.above"),
+                        "at",
+                        figures.number(at, figures.ofDifference(metric, tested.interval())),
+                        "unit",
+                        metric.differenceUnit())
+                .strip();
+    }
+
+    /** {@code +17.2 (12.8 to 21.6)}. */
+    String difference(Metric metric, Answer.Tested tested) {
+        return difference(tested, figures.ofDifference(metric, tested.interval()));
+    }
+
+    private String difference(Answer.Tested tested, int decimals) {
+        return signed(tested.difference().value(), decimals) + " (" + figures.range(tested.interval(), decimals) + ")";
+    }
+
+    String signed(double value, int decimals) {
+        var text = figures.number(value, decimals);
+        return value > 0 && !text.startsWith("\u2212") ? "+" + text : text;
+    }
+
+    /** The verdict of an interval against the margin, in words. */
+    String verdict(Answer.Tested tested, Comparison comparison) {
+        int decimals = figures.ofDifference(comparison.pairing().ours().metric(), tested.interval());
+        return verdict(tested, decimals, comparison);
+    }
+
+    private String verdict(Answer.Tested tested, int decimals, Comparison comparison) {
+        return verdict(
+                "verdict." + tested.verdict().name(),
+                figures.number(tested.interval().high(), decimals),
+                figures.number(Math.abs(tested.interval().low()), decimals),
+                comparison);
+    }
+
+    private String verdict(String key, String high, String low, Comparison comparison) {
+        return words.say(
+                        key,
+                        "margin",
+                        comparison
+                                .margin()
+                                .map(m -> m.text().replace(' ', '\u00a0'))
+                                .orElse(""),
+                        "high",
+                        high,
+                        "low",
+                        low,
+                        "unit",
+                        comparison.pairing().ours().metric().differenceUnit())
+                .replace("  ", " ");
+    }
+
+    private String figure(Answer.AgainstFigure a, Comparison comparison) {
+        var ours = comparison.pairing().ours();
+        var theirs = comparison.pairing().theirs();
+        int decimals = figures.of(ours, a.figure());
+        var common = new String[] {
+            "verdict", verdict(a.taken(), comparison),
+            "lacking", words.say("answer.lacking." + lacking(theirs)),
+            "figure", figures.withUnit(figures.number(a.figure(), figures.of(theirs, a.figure())), theirs.metric()),
+            "insideMean", words.say(a.mean().contains(a.figure()) ? "answer.inside" : "answer.outside"),
+            "mean", figures.range(a.mean(), decimals),
+            "insideMore",
+                    a.oneMore()
+                            .map(o -> words.say(o.contains(a.figure()) ? "answer.inside" : "answer.outside"))
+                            .orElse(""),
+            "oneMore", a.oneMore().map(o -> figures.range(o, coarser(decimals))).orElse(""),
+            "unitOfAnalysis", level(ours).singular()
+        };
+        return words.say(a.oneMore().isPresent() ? "answer.figure" : "answer.figure.few", common);
+    }
+
+    /** A range for one further unit is wide: it needs no more than the digits of whole units where the mean has one. */
+    private static int coarser(int decimals) {
+        return decimals == 1 ? 0 : decimals;
+    }
+
+    private static String lacking(Comparand theirs) {
+        return theirs.summary() instanceof Summary.Point point
+                ? switch (point.kind()) {
+                    case FIGURE, ABOUT, NOMINAL, SINGLE -> "spread";
+                    case INCOMPLETE -> "incomplete";
+                    case MEDIAN -> "median";
+                    case INTERPOLATED -> "interpolated";
+                    case READ_FROM_FIGURE -> "figure";
+                }
+                : "spread";
+    }
+
+    private String limit(Answer.AgainstLimit a, Comparison comparison) {
+        var ours = comparison.pairing().ours();
+        var theirs = comparison.pairing().theirs();
+        var value = figures.withUnit(
+                figures.number(a.limit().value(), figures.of(theirs, a.limit().value())), theirs.metric());
+        int decimals = figures.of(ours, a.limit().value());
+        return words.say(
+                a.meanMeets() ? "answer.limit.meets" : "answer.limit.misses",
+                "limit",
+                words.say(a.limit().atLeast() ? "limit.at-least" : "limit.at-most", "value", value),
+                "meeting",
+                String.valueOf(a.meeting()),
+                "of",
+                String.valueOf(a.of()),
+                "unitsOfAnalysis",
+                level(ours).plural(),
+                "mean",
+                figures.range(a.mean(), decimals));
+    }
+
+    /** {@code 0 of 12; up to 26 % is compatible with this}. */
+    String events(Summary.Events events, Interval interval) {
+        return words.say(
+                events.events() == 0 ? "answer.events.one" : "answer.events.some",
+                "events",
+                String.valueOf(events.events()),
+                "of",
+                String.valueOf(events.of()),
+                "low",
+                figures.percent(interval.low()),
+                "high",
+                figures.percent(interval.high()));
+    }
+
+    private static SampleUnit level(Comparand comparand) {
+        return comparand.sizes().independent().map(s -> s.of()).orElse(SampleUnit.RUNS);
+    }
+}

@@ -1,0 +1,130 @@
+package comparand.compose;
+
+import comparand.document.Block.Align;
+import comparand.document.Block.Column;
+import comparand.document.Cell;
+import comparand.metric.Metric;
+import comparand.model.Comparand;
+import comparand.model.Pairing;
+import comparand.model.Standing;
+import comparand.model.Summary;
+import comparand.model.library.SampleSize;
+import comparand.stat.Interval;
+import comparand.stat.Moments;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Table cells and columns, printed alike in every table. */
+final class Cells {
+
+    private final Run run;
+
+    Cells(Run run) {
+        this.run = run;
+    }
+
+    Column text(String heading, double width) {
+        return new Column(run.words().say(heading), width, Align.LEFT, false);
+    }
+
+    Column name(String heading, double width) {
+        return new Column(run.words().say(heading), width, Align.LEFT, true);
+    }
+
+    Column number(String heading, double width) {
+        return new Column(run.words().say(heading), width, Align.RIGHT, false);
+    }
+
+    Cell word(String key) {
+        return Cell.words(run.words().say(key));
+    }
+
+    /** What does not apply here. */
+    Cell none() {
+        return word("not-applicable");
+    }
+
+    Cell notReported() {
+        return word("not-reported-short");
+    }
+
+    Cell unit(Metric metric) {
+        return Cell.words(metric.unit().isNumber() ? "1" : metric.unit().spelling());
+    }
+
+    Cell n(Comparand comparand) {
+        return comparand
+                .sizes()
+                .independent()
+                .map(SampleSize::toString)
+                .map(Cell::words)
+                .orElseGet(this::notReported);
+    }
+
+    /** The number that stands for a comparand beside ours, in the brackets of its standing. */
+    Cell centre(Comparand comparand, Standing standing) {
+        var centre = standing.isCompared()
+                ? comparand.summary().centre()
+                : SummaryText.median(comparand)
+                        .map(OptionalDouble::of)
+                        .orElseGet(() -> comparand.summary().centre());
+        if (standing == Standing.DIFFERENT_QUANTITY || centre.isEmpty()) {
+            return Cell.words(run.summaries().beside(comparand, standing));
+        }
+        var brackets = SummaryText.brackets(standing);
+        double value = centre.getAsDouble();
+        return run.figures()
+                .cell(value, run.figures().of(comparand, value), brackets.before() + sign(comparand), brackets.after());
+    }
+
+    private static String sign(Comparand comparand) {
+        return comparand.summary() instanceof Summary.Limit limit ? (limit.atLeast() ? "≥\u00a0" : "≤\u00a0") : "";
+    }
+
+    Cell sd(Comparand comparand) {
+        return moments(comparand)
+                .map(m -> (Cell) run.figures().cell(m.sd(), run.figures().of(comparand, m.mean()), "", ""))
+                .orElseGet(() -> comparand.isLocal() ? none() : notReported());
+    }
+
+    /** A limit of the 95 % interval of a local mean. */
+    Cell limit(Comparand comparand, boolean low) {
+        return moments(comparand)
+                .map(m -> {
+                    var interval = m.estimate().interval(0.95);
+                    return (Cell) run.figures()
+                            .cell(
+                                    low ? interval.low() : interval.high(),
+                                    run.figures().ofSpread(comparand.metric(), m.sd()),
+                                    "",
+                                    "");
+                })
+                .orElseGet(this::none);
+    }
+
+    Cell difference(Metric metric, double value, Optional<Interval> interval, int decimalsWithout) {
+        int decimals = interval.map(i -> run.figures().ofDifference(metric, i)).orElse(decimalsWithout);
+        return run.figures().cell(value, decimals, value > 0 ? "+" : "", "");
+    }
+
+    Cell limitOfDifference(Metric metric, Interval interval, boolean low) {
+        return run.figures()
+                .cell(low ? interval.low() : interval.high(), run.figures().ofDifference(metric, interval), "", "");
+    }
+
+    private static Optional<Moments> moments(Comparand comparand) {
+        return comparand.summary() instanceof Summary.Sampled s
+                ? Optional.of(s.moments())
+                : comparand.summary() instanceof Summary.EitherSpread e ? Optional.of(e.asSd()) : Optional.empty();
+    }
+
+    Cell standing(Pairing pairing) {
+        return Cell.words(run.words().say("standing." + pairing.standing().name()));
+    }
+
+    /** {@code 72.4 (4.1); 6 units}, for a page where room is short. */
+    String brief(Comparand comparand) {
+        var n = comparand.sizes().independent().map(s -> "; " + s).orElse("");
+        return run.summaries().of(comparand) + (comparand.summary() instanceof Summary.Events ? "" : n);
+    }
+}

@@ -1,0 +1,142 @@
+package comparand.compose;
+
+import comparand.document.Cell;
+import comparand.metric.Metric;
+import comparand.model.Comparand;
+import comparand.model.Origin;
+import comparand.model.Step;
+import comparand.model.Summary;
+import comparand.model.library.ValueRecord;
+import comparand.stat.Interval;
+import comparand.unit.Printed;
+import comparand.unit.Rounding;
+import java.math.BigDecimal;
+import java.util.Optional;
+
+/**
+ * How numbers are printed, in one place.
+ *
+ * <ul>
+ *   <li>A local mean has as many decimals as show two significant digits of its standard deviation.
+ *   <li>A published number keeps the digits of its source; converted, it has as many significant digits as the printed
+ *       one, one more if only the
+ *       converted one starts with a 1.
+ *   <li>A difference and its limits have as many decimals as show two significant digits of the half-width.
+ *   <li>None has more decimals than its metric allows.
+ * </ul>
+ */
+final class Figures {
+
+    private static final int SPREAD_DIGITS = 2;
+    private static final int POINT_DIGITS = 3;
+    private static final int P_DIGITS = 2;
+
+    private final Words words;
+
+    Figures(Words words) {
+        this.words = words;
+    }
+
+    /** Digits with the sign of the language and a true minus. */
+    String number(double value, int decimals) {
+        return Cell.Figure.digits(Rounding.halfUp(value, decimals), words.decimalSign());
+    }
+
+    String range(Interval interval, int decimals) {
+        return words.say("to", "low", number(interval.low(), decimals), "high", number(interval.high(), decimals));
+    }
+
+    /** With its unit behind a non-breaking space; a bare number stays bare. */
+    String withUnit(String number, Metric metric) {
+        return metric.unit().spelling().isEmpty()
+                ? number
+                : number + "\u00a0" + metric.unit().spelling();
+    }
+
+    Cell.Figure cell(double value, int decimals, String before, String after) {
+        return new Cell.Figure(value, Rounding.halfUp(value, decimals), before, after, words.decimalSign(), "");
+    }
+
+    /** Decimals of a mean with this standard deviation. */
+    int ofSpread(Metric metric, double sd) {
+        return capped(metric, Rounding.decimalsFor(sd, SPREAD_DIGITS));
+    }
+
+    /** Decimals of a difference with this interval. */
+    int ofDifference(Metric metric, Interval interval) {
+        return capped(metric, Rounding.decimalsFor(interval.halfWidth(), SPREAD_DIGITS));
+    }
+
+    private static int capped(Metric metric, int decimals) {
+        return metric.mostDecimals().isPresent()
+                ? Math.min(decimals, metric.mostDecimals().getAsInt())
+                : decimals;
+    }
+
+    /** Decimals of the number that stands for a comparand. */
+    int of(Comparand comparand, double value) {
+        return comparand
+                .origin()
+                .fold(
+                        published -> ofPublished(comparand, published, value),
+                        local -> comparand.summary() instanceof Summary.Sampled s
+                                ? ofSpread(comparand.metric(), s.moments().sd())
+                                : capped(comparand.metric(), significant(value, POINT_DIGITS)));
+    }
+
+    private int ofPublished(Comparand comparand, Origin.Published published, double value) {
+        var reading = comparand.trail().stream()
+                .filter(s -> s.kind() == Step.Kind.READ_FROM_FIGURE)
+                .findFirst();
+        if (reading.isPresent()) {
+            // to the place of twice the reading uncertainty
+            double u = Double.parseDouble(reading.get().facts().getOrDefault("uncertainty", "1"));
+            return Rounding.decimalsFor(2 * u, 1);
+        }
+        var printed = figure(published.values().get(0));
+        boolean scaled =
+                comparand.trail().stream().anyMatch(s -> s.kind() == Step.Kind.UNIT || s.kind() == Step.Kind.VARIANT);
+        return printed.map(p -> scaled ? converted(value, p) : p.number().decimals())
+                .orElse(0);
+    }
+
+    private static int converted(double value, Printed printed) {
+        int digits = printed.number().significantDigits();
+        boolean gains = startsWithOne(Rounding.significant(value, digits))
+                && !startsWithOne(printed.number().value());
+        return significant(value, gains ? digits + 1 : digits);
+    }
+
+    private static boolean startsWithOne(BigDecimal number) {
+        return number.unscaledValue().abs().toString().startsWith("1");
+    }
+
+    private static int significant(double value, int digits) {
+        return Math.max(0, Rounding.significant(value, digits).scale());
+    }
+
+    /** The printed figure a value was recorded with, if it is one. */
+    static Optional<Printed> figure(ValueRecord value) {
+        return value.value()
+                .or(value::mean)
+                .or(value::median)
+                .or(value::atLeast)
+                .or(value::atMost)
+                .or(value::about)
+                .map(f -> f.value())
+                .or(() -> value.range().map(r -> r.value().low()));
+    }
+
+    /** Two significant digits, at most three decimals, and never less than "&lt;0.001". */
+    String p(double p) {
+        if (p < 0.001) {
+            return "<" + number(0.001, 3);
+        }
+        return number(p, Math.min(3, Math.max(2, Rounding.decimalsFor(p, P_DIGITS))));
+    }
+
+    /** A share in per cent: whole above 10, one decimal below. */
+    String percent(double share) {
+        return number(100 * share, share >= 0.1 ? 0 : 1);
+    }
+}

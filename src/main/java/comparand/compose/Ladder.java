@@ -1,0 +1,90 @@
+package comparand.compose;
+
+import comparand.model.Comparand;
+import comparand.model.Compared;
+import comparand.model.Comparison;
+import comparand.model.SetAside;
+import java.util.List;
+import java.util.Optional;
+
+/** The ladder from print to table for one value, as text for a terminal: rung by rung, then what it was set beside. */
+public final class Ladder {
+
+    private final Run run;
+
+    public Ladder(Compared compared) {
+        this.run = new Run(compared, Words.of("en"));
+    }
+
+    /** The ids of all values that can be traced. */
+    public List<String> ids() {
+        return run.comparands().stream().map(Comparand::id).toList();
+    }
+
+    /** The ladder of a value; empty if there is none of that id. */
+    public Optional<String> of(String id) {
+        return run.comparands().stream()
+                .filter(c -> c.id().equals(id))
+                .findFirst()
+                .map(this::text);
+    }
+
+    private String text(Comparand c) {
+        var out = new StringBuilder();
+        out.append("%s: %s, %s%n"
+                .formatted(c.id(), run.names().device(c.device()), c.metric().name()));
+        c.origin()
+                .fold(
+                        p -> out.append("  source %d: %s%n"
+                                .formatted(
+                                        run.names().number(p.source().id()),
+                                        p.source().reference().text())),
+                        l -> out.append(
+                                "  study: %s, %s%n".formatted(l.study().title().value(), l.file())));
+        out.append("  locator %s%n%n".formatted(run.names().locator(c)));
+        int rung = 0;
+        for (var step : c.trail()) {
+            out.append("  %d. %s%n".formatted(++rung, run.trails().of(step)));
+            if (!step.formula().isEmpty()) {
+                out.append("     by %s%n".formatted(step.formula()));
+            }
+        }
+        out.append("%n  On our footing: %s%s%n".formatted(run.summaries().withUnit(c), n(c)));
+        out.append("  Definition: %s%n".formatted(c.definition()));
+        c.conditions().forEach((id, is) -> out.append("  %s: %s%n".formatted(name(id), is.text())));
+        run.compared().matched().evidence().setAside().stream()
+                .filter(a -> a.comparand().id().equals(c.id()))
+                .forEach(a -> out.append("%n  %s%n".formatted(aside(a))));
+        run.compared().comparisons().stream()
+                .filter(x -> x.pairing().ours().id().equals(c.id())
+                        || x.pairing().theirs().id().equals(c.id()))
+                .forEach(x ->
+                        out.append("%n  %s%n".formatted(beside(c, x).indent(2).strip())));
+        return out.toString().stripTrailing();
+    }
+
+    private String n(Comparand c) {
+        return c.sizes().independent().map(s -> "; " + s).orElse("");
+    }
+
+    private String name(String condition) {
+        return run.library().catalogue().condition(condition).map(k -> k.name()).orElse(condition);
+    }
+
+    private String aside(SetAside a) {
+        return "Takes no part. " + run.words().say("aside." + a.reason().name(), "detail", a.detail());
+    }
+
+    private String beside(Comparand c, Comparison x) {
+        var other = x.pairing().ours().id().equals(c.id())
+                ? x.pairing().theirs()
+                : x.pairing().ours();
+        return "Set beside %s: %s%n%s%n%s%n%s."
+                .formatted(
+                        other.id(),
+                        run.summaries().withUnit(other),
+                        run.words().say("standing." + x.pairing().standing().name()),
+                        run.conditions().line(x.pairing()),
+                        ConditionLine.upperFirst(run.answers().of(x)));
+    }
+}

@@ -1,0 +1,172 @@
+package comparand.compose;
+
+import comparand.document.result.PairResult;
+import comparand.document.result.PairResult.AnswerResult;
+import comparand.document.result.PairResult.DifferenceResult;
+import comparand.document.result.PairResult.VerdictResult;
+import comparand.metric.Role;
+import comparand.model.Answer;
+import comparand.model.Comparison;
+import comparand.model.ConditionVerdict;
+import comparand.model.Pairing;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Pairs and answers as data. */
+final class PairResults {
+
+    private final Run run;
+
+    PairResults(Run run) {
+        this.run = run;
+    }
+
+    PairResult of(Comparison comparison) {
+        Pairing pairing = comparison.pairing();
+        return new PairResult(
+                pairing.id(),
+                lower(pairing.purpose()),
+                pairing.ours().metric().id(),
+                pairing.ours().id(),
+                pairing.theirs().id(),
+                lower(pairing.standing()),
+                run.words().say("standing." + pairing.standing().name()),
+                run.conditions().line(pairing),
+                pairing.verdicts().stream().map(PairResults::verdict).toList(),
+                answer(comparison),
+                run.answers().remarks(comparison),
+                run.conditions().distortions(pairing),
+                run.conditions().qualifiers(pairing),
+                run.conditions().toMakeComparable(pairing));
+    }
+
+    private static VerdictResult verdict(ConditionVerdict v) {
+        return new VerdictResult(
+                lower(v.of()),
+                v.id(),
+                v.name(),
+                v.role() == Role.QUALIFIES ? "qualifies" : "decides",
+                lower(v.mark()),
+                v.ours(),
+                v.theirs(),
+                v.tolerance(),
+                lower(v.effect()));
+    }
+
+    private AnswerResult answer(Comparison comparison) {
+        var sentence = run.answers().of(comparison);
+        var adjusted = ResultSets.present(comparison.adjustedP());
+        return comparison.answer().fold(new Answer.Cases<>() {
+            @Override
+            public AnswerResult tested(Answer.Tested a) {
+                return plain(
+                        "tested",
+                        run.answers().verdict(a, comparison),
+                        Optional.of(difference(a, comparison)),
+                        Optional.empty());
+            }
+
+            @Override
+            public AnswerResult eitherReading(Answer.EitherReading a) {
+                return plain(
+                        "either-reading",
+                        run.answers().verdict(a.asSd(), comparison),
+                        Optional.of(difference(a.asSd(), comparison)),
+                        Optional.of(difference(a.asSe(), comparison)));
+            }
+
+            @Override
+            public AnswerResult againstFigure(Answer.AgainstFigure a) {
+                return new AnswerResult(
+                        "against-figure",
+                        sentence,
+                        run.answers().verdict(a.taken(), comparison),
+                        Optional.of(difference(a.taken(), comparison)),
+                        Optional.empty(),
+                        Optional.of(ComparandResults.range(a.mean())),
+                        a.oneMore().map(ComparandResults::range),
+                        Optional.empty(),
+                        Optional.empty(),
+                        adjusted);
+            }
+
+            @Override
+            public AnswerResult nominal(Answer.Nominal a) {
+                int decimals = run.figures().of(comparison.pairing().ours(), a.difference());
+                var d = new DifferenceResult(
+                        a.difference(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(a.rounding()),
+                        lower(a.verdict()),
+                        Optional.empty(),
+                        run.answers().signed(a.difference(), decimals));
+                return plain("nominal", sentence, Optional.of(d), Optional.empty());
+            }
+
+            @Override
+            public AnswerResult againstLimit(Answer.AgainstLimit a) {
+                return new AnswerResult(
+                        "against-limit",
+                        sentence,
+                        sentence,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.of(ComparandResults.range(a.mean())),
+                        Optional.empty(),
+                        Optional.of(a.meeting()),
+                        Optional.of(a.of()),
+                        adjusted);
+            }
+
+            @Override
+            public AnswerResult events(Answer.EventCounts a) {
+                return plain("events", sentence, Optional.empty(), Optional.empty());
+            }
+
+            @Override
+            public AnswerResult shown(Answer.Shown a) {
+                return plain("shown", sentence, Optional.empty(), Optional.empty());
+            }
+
+            @Override
+            public AnswerResult notTestable(Answer.NotTestable a) {
+                return plain("not-testable", sentence, Optional.empty(), Optional.empty());
+            }
+
+            private AnswerResult plain(
+                    String kind, String verdict, Optional<DifferenceResult> d, Optional<DifferenceResult> ifSe) {
+                return new AnswerResult(
+                        kind,
+                        sentence,
+                        verdict,
+                        d,
+                        ifSe,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        adjusted);
+            }
+        });
+    }
+
+    private DifferenceResult difference(Answer.Tested a, Comparison comparison) {
+        return new DifferenceResult(
+                a.difference().value(),
+                Optional.of(ComparandResults.range(a.interval())),
+                Optional.of(a.difference().se()),
+                Optional.of(a.difference().df()).filter(Double::isFinite),
+                Optional.of(a.difference().p()),
+                Optional.empty(),
+                lower(a.verdict()),
+                AnswerText.flipsAt(a, comparison.margin()),
+                run.answers().difference(comparison.pairing().ours().metric(), a));
+    }
+
+    private static String lower(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,118 @@
+package comparand.compose;
+
+import comparand.metric.Metric;
+import comparand.model.Comparand;
+import comparand.model.Compared;
+import comparand.model.Comparison;
+import comparand.model.Library;
+import comparand.model.Tolerances;
+import comparand.model.library.DossierRecord;
+import comparand.model.library.QuestionRecord;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What all documents of a run are composed from: the comparisons, and the helpers that print them alike. */
+final class Run {
+
+    private final Compared compared;
+    private final Words words;
+    private final Figures figures;
+    private final Names names;
+    private final SummaryText summaries;
+    private final ConditionLine conditions;
+    private final AnswerText answers;
+    private final TrailText trails;
+    private final Tolerances tolerances;
+
+    Run(Compared compared, Words words) {
+        this.compared = compared;
+        this.words = words;
+        this.figures = new Figures(words);
+        this.names = new Names(compared, words);
+        this.summaries = new SummaryText(words, figures);
+        this.conditions = new ConditionLine(words, names);
+        this.answers = new AnswerText(words, figures, conditions, names, familySize());
+        this.trails = new TrailText(words);
+        this.tolerances = new Tolerances(library().catalogue(), dossier());
+    }
+
+    /** How many comparisons the adjusted p values allow for. */
+    int familySize() {
+        return (int) compared.comparisons().stream()
+                .filter(c -> c.adjustedP().isPresent())
+                .count();
+    }
+
+    /** Every comparand of the run, each once: local ones, published ones, those set aside. */
+    List<Comparand> comparands() {
+        var all = new LinkedHashMap<String, Comparand>();
+        compared.matched().evidence().local().forEach(c -> all.put(c.id(), c));
+        compared.matched().evidence().published().forEach(c -> all.put(c.id(), c));
+        compared.matched()
+                .evidence()
+                .setAside()
+                .forEach(a -> all.put(a.comparand().id(), a.comparand()));
+        return List.copyOf(all.values());
+    }
+
+    /** The dossier's questions with their metrics. */
+    Map<QuestionRecord, Metric> questions() {
+        var questions = new LinkedHashMap<QuestionRecord, Metric>();
+        dossier()
+                .questions()
+                .forEach(q -> questions.put(
+                        q, library().catalogue().find(q.metric().value()).orElseThrow()));
+        return questions;
+    }
+
+    List<Comparison> comparisons(Metric metric) {
+        return compared.comparisons().stream()
+                .filter(c -> c.pairing().ours().metric().equals(metric))
+                .toList();
+    }
+
+    Compared compared() {
+        return compared;
+    }
+
+    DossierRecord dossier() {
+        return compared.matched().evidence().checked().dossier();
+    }
+
+    Library library() {
+        return compared.matched().evidence().checked().library();
+    }
+
+    Words words() {
+        return words;
+    }
+
+    Figures figures() {
+        return figures;
+    }
+
+    Names names() {
+        return names;
+    }
+
+    SummaryText summaries() {
+        return summaries;
+    }
+
+    ConditionLine conditions() {
+        return conditions;
+    }
+
+    AnswerText answers() {
+        return answers;
+    }
+
+    Tolerances tolerances() {
+        return tolerances;
+    }
+
+    TrailText trails() {
+        return trails;
+    }
+}

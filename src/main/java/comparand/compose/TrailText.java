@@ -1,0 +1,44 @@
+package comparand.compose;
+
+import comparand.model.Comparand;
+import comparand.model.Step;
+import comparand.unit.Rounding;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** The steps from print or raw data to a number, in words. */
+final class TrailText {
+
+    /** Facts that are computed numbers, and printed to six digits: enough to repeat the step by hand. */
+    private static final Set<String> COMPUTED = Set.of("value", "uncertainty", "to", "sd", "mean", "factor");
+
+    private static final int DIGITS = 6;
+
+    private final Words words;
+
+    TrailText(Words words) {
+        this.words = words;
+    }
+
+    List<String> of(Comparand comparand) {
+        return comparand.trail().stream().map(this::of).toList();
+    }
+
+    String of(Step step) {
+        var places = step.facts().entrySet().stream()
+                .flatMap(e -> Stream.of(e.getKey(), text(e)))
+                .toArray(String[]::new);
+        return words.say("step." + step.kind().name(), places);
+    }
+
+    private String text(Map.Entry<String, String> fact) {
+        if (!COMPUTED.contains(fact.getKey()) || !fact.getValue().matches("-?\\d+(\\.\\d+)?(E-?\\d+)?")) {
+            return fact.getValue();
+        }
+        var rounded = Rounding.significant(Double.parseDouble(fact.getValue()), DIGITS)
+                .stripTrailingZeros();
+        return rounded.toPlainString().replace('.', words.decimalSign()).replace("-", "\u2212");
+    }
+}

@@ -1,0 +1,168 @@
+package comparand.compose;
+
+import comparand.document.Block;
+import comparand.document.Block.Table;
+import comparand.document.Cell;
+import comparand.document.Document;
+import comparand.document.Edition;
+import comparand.document.Section;
+import comparand.document.result.ResultSet;
+import comparand.model.Comparand;
+import comparand.model.Origin;
+import comparand.model.Standing;
+import comparand.model.Summary;
+import comparand.stat.ProportionInterval;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** The evidence workbook: one sheet a section, one table a sheet. */
+final class Workbook {
+
+    static final String NAME = "evidence-workbook";
+
+    private final Run run;
+    private final Edition edition;
+    private final Cells cells;
+    private final CompareSheets compare;
+    private final SharedTables shared;
+    private final ResultSets sets;
+
+    Workbook(Run run, Edition edition, ResultSet results, ResultSets sets) {
+        this.run = run;
+        this.edition = edition;
+        this.cells = new Cells(run);
+        this.compare = new CompareSheets(run);
+        this.shared = new SharedTables(run, results);
+        this.sets = sets;
+    }
+
+    Document document() {
+        var sheets = new LinkedHashMap<String, Table>();
+        sheets.put("compare", compare.compare());
+        sheets.put("conditions", compare.conditions());
+        sheets.put("not-comparable", compare.notComparable(sets));
+        sheets.put("local", local());
+        sheets.put("characteristics", shared.characteristics());
+        sheets.put("tolerances", shared.tolerances());
+        sheets.put("sources", shared.sources());
+        sheets.put("aside", shared.setAside());
+        sheets.put("findings", shared.findings());
+        sheets.put("trail", trail());
+        var sections = new ArrayList<Section>();
+        sections.add(readFirst(sheets));
+        sheets.forEach((key, table) -> sections.add(
+                new Section(run.words().say("sheet." + key), run.words().say("sheet.about." + key), List.of(table))));
+        return new Document(NAME, edition, sections);
+    }
+
+    private Section readFirst(Map<String, Table> sheets) {
+        var blocks = new ArrayList<Block>();
+        blocks.add(about());
+        var list = sheets.keySet().stream()
+                .map(key -> List.<Cell>of(
+                        new Cell.Link(
+                                run.words().say("sheet." + key), run.words().say("sheet." + key)),
+                        Cell.words(run.words().say("sheet.about." + key))))
+                .toList();
+        blocks.add(new Table(
+                "Sheets", "", List.of(cells.name("col.sheet", 30), cells.text("col.about", 100)), list, List.of()));
+        blocks.add(Key.table(run, cells));
+        return new Section(run.words().say("sheet.read-first"), edition.title(), blocks);
+    }
+
+    private Table about() {
+        var dossier = run.dossier();
+        var rows = new ArrayList<List<Cell>>();
+        edition.marks().forEach(m -> rows.add(item("about.data", m)));
+        rows.add(item("about.question", dossier.question().value()));
+        rows.add(item("about.decision", dossier.decision().value()));
+        rows.add(
+                item("about.present", run.names().device(dossier.presentDevice().value())));
+        rows.add(item("about.prepared", dossier.preparedBy().value()));
+        rows.add(List.of(
+                Cell.strong(run.words().say("about.as-of")),
+                new Cell.Day(dossier.asOf().value())));
+        rows.add(List.of(
+                Cell.strong(run.words().say("about.fixed")),
+                new Cell.Day(dossier.fixed().value())));
+        dossier.firstSeen()
+                .ifPresent(d ->
+                        rows.add(List.of(Cell.strong(run.words().say("about.first-seen")), new Cell.Day(d.value()))));
+        rows.add(item("about.state", edition.state()));
+        rows.add(item("about.tool", edition.tool()));
+        rows.add(item("about.fingerprint", edition.fingerprint()));
+        edition.cautions().forEach(c -> rows.add(item("about.caution", c)));
+        return new Table(
+                "About", "", List.of(cells.name("col.item", 30), cells.text("col.entry", 100)), rows, List.of());
+    }
+
+    private List<Cell> item(String key, String text) {
+        return List.of(Cell.strong(run.words().say(key)), Cell.words(text));
+    }
+
+    private Table local() {
+        var columns = List.of(
+                cells.name("col.metric", 34),
+                cells.text("col.unit", 13),
+                cells.name("col.device", 14),
+                cells.text("col.step", 34),
+                cells.number("col.mean", 10),
+                cells.number("col.sd", 9),
+                cells.text("col.n", 10),
+                cells.number("col.low", 11),
+                cells.number("col.high", 11),
+                cells.text("col.events", 60),
+                cells.text("col.id", 50));
+        var rows = run.compared().matched().evidence().local().stream()
+                .map(this::local)
+                .toList();
+        return new Table("LocalResults", "", columns, rows, List.of());
+    }
+
+    private List<Cell> local(Comparand c) {
+        var group = c.origin().fold(p -> "", Origin.Local::group);
+        boolean events = c.summary() instanceof Summary.Events;
+        return List.of(
+                Cell.words(c.metric().name()),
+                cells.unit(c.metric()),
+                Cell.words(run.names().brief(c.device())),
+                group.isEmpty() ? cells.none() : Cell.words(group),
+                events ? cells.none() : cells.centre(c, Standing.SAME),
+                cells.sd(c),
+                cells.n(c),
+                cells.limit(c, true),
+                cells.limit(c, false),
+                c.summary() instanceof Summary.Events e
+                        ? Cell.words(run.answers().events(e, ProportionInterval.EXACT.of(e.events(), e.of(), 0.95)))
+                        : cells.none(),
+                Cell.words(c.id()));
+    }
+
+    private Table trail() {
+        var columns = List.of(
+                cells.name("col.id", 44),
+                cells.text("col.locator", 26),
+                cells.number("col.order", 6),
+                cells.text("col.kind-of-step", 16),
+                cells.text("col.text", 110),
+                cells.text("col.formula", 60));
+        var rows = new ArrayList<List<Cell>>();
+        for (var c : run.comparands()) {
+            int order = 0;
+            for (var step : c.trail()) {
+                order++;
+                rows.add(List.of(
+                        Cell.words(c.id()),
+                        Cell.words(run.names().locator(c)),
+                        run.figures().cell(order, 0, "", ""),
+                        Cell.words(step.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')),
+                        Cell.words(run.trails().of(step)),
+                        step.formula().isEmpty() ? cells.none() : Cell.words(step.formula())));
+            }
+        }
+        return new Table("Trail", "", columns, rows, List.of());
+    }
+}

@@ -1,0 +1,19 @@
+package comparand.document;
+
+import java.util.List;
+
+/**
+ * A part of a document: a chapter, or a sheet.
+ *
+ * @param name short, unique in the document: the name of a sheet or bookmark
+ * @param heading as printed above it
+ */
+public record Section(String name, String heading, List<Block> blocks) {
+
+    public Section {
+        blocks = List.copyOf(blocks);
+        if (name.isBlank() || name.length() > 31) {
+            throw new IllegalArgumentException("a section has a name of at most 31 characters, got: " + name);
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package comparand.document.result;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+
+/** One number on the common footing, with everything that led to it. */
+public record ComparandResult(
+        @Says("Name of the value") String id,
+        @Says("local or published") String side,
+
+        @Says("Name of the device, or * for all devices together")
+        String device,
+
+        @Says("Name of the metric") String metric,
+        @Says("Unit of the numbers below") String unit,
+        @Says("The definition it follows, aspect by aspect") SortedMap<String, String> definition,
+        @Says("What is known of it") SummaryResult summary,
+        @Says("How many of each level stand behind it") SortedMap<String, Integer> sizes,
+        @Says("Conditions in the metric's order") List<CircumstanceResult> conditions,
+        @Says("Short pointer to its place") String locator,
+
+        @Says("As printed in the source; absent for local results")
+        Optional<String> printed,
+
+        @Says("The steps from print or raw data to the number, in order")
+        List<StepResult> steps) {
+
+    /** What is known of a value. */
+    public record SummaryResult(
+            @Says("sampled, either-spread, point, limit, extent, events or words")
+            String form,
+
+            @Says("Mean, figure or limit") Optional<Double> value,
+
+            @Says("Standard deviation; for either-spread, read as one")
+            Optional<Double> sd,
+
+            @Says("Standard deviation if the printed spread is a standard error")
+            Optional<Double> sdIfSe,
+
+            @Says("Number of independent results") Optional<Integer> n,
+
+            @Says("95 % interval of the mean, or exact interval of a share")
+            Optional<RangeResult> interval,
+
+            @Says("Two ends, for an extent") Optional<RangeResult> extent,
+            @Says("Events, of the number under n") Optional<Integer> events,
+
+            @Says("Half width of rounding or reading beside sampling")
+            Optional<Double> halfWidth,
+
+            @Says("How a spread is known: reported, exact, estimated, digitised ...")
+            Optional<String> label,
+
+            @Says("As printed in tables") String shown) {}
+
+    /** Two limits. */
+    public record RangeResult(
+            @Says("Lower limit") double low,
+            @Says("Upper limit") double high) {}
+
+    /** One condition. */
+    public record CircumstanceResult(
+            @Says("The condition") String condition,
+            @Says("As reported, or not reported") String is) {}
+
+    /** One step. */
+    public record StepResult(
+            @Says("What kind of step") String kind,
+            @Says("The step in words") String text,
+
+            @Says("The formula; empty where nothing was computed")
+            String formula,
+
+            @Says("The facts that went in and came out") SortedMap<String, String> facts) {}
+}

@@ -1,0 +1,34 @@
+package comparand.document.result;
+
+import java.util.List;
+
+/** Everything a run found. */
+@Says("The results of one run of one dossier")
+public record ResultSet(
+        @Says("Version of this format; a new number when a field changes its meaning or goes")
+        String format,
+
+        @Says("What was run, when, by what, on which inputs")
+        RunResult run,
+
+        @Says("Devices in printing order") List<DeviceResult> devices,
+        @Says("Sources in the order of their numbers") List<SourceResult> sources,
+
+        @Says("Questions with their metrics, margins and tolerances")
+        List<QuestionResult> questions,
+
+        @Says("Every number, local and published, on one footing")
+        List<ComparandResult> comparands,
+
+        @Says("Every pair with its standing and answer") List<PairResult> pairs,
+
+        @Says("Published values for which there is nothing local to set beside")
+        List<UnpairedResult> unpaired,
+
+        @Says("Published values that take no part, with reasons")
+        List<SetAsideResult> setAside,
+
+        @Says("Findings on the library that did not stop the run")
+        List<FindingResult> findings,
+
+        @Says("Cautions that go with every output") List<String> cautions) {}
