@@ -1,0 +1,157 @@
+package comparand.write.pdf;
+
+import com.lowagie.text.Document;
+import com.lowagie.text.PageSize;
+import com.lowagie.text.Rectangle;
+import com.lowagie.text.pdf.PdfContentByte;
+import com.lowagie.text.pdf.PdfStructureElement;
+import com.lowagie.text.pdf.PdfTemplate;
+import com.lowagie.text.pdf.PdfWriter;
+import comparand.document.Edition;
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The page being set: where the next line goes, and what stands at head and foot of every page. A4, landscape. */
+final class Page {
+
+    static final Rectangle SIZE = PageSize.A4.rotate();
+    private static final float NUMBER_WIDTH = 60;
+    private static final float MARGIN = 36;
+    private static final float TOP = 44;
+    private static final float BOTTOM = 40;
+
+    private final Document document;
+    private final PdfWriter writer;
+    private final Edition edition;
+    private final Type type;
+    private final List<PdfTemplate> numbers = new ArrayList<>();
+    private float y;
+
+    Page(Document document, PdfWriter writer, Edition edition, Type type) {
+        this.document = document;
+        this.writer = writer;
+        this.edition = edition;
+        this.type = type;
+        begin();
+    }
+
+    float left() {
+        return MARGIN;
+    }
+
+    float width() {
+        return SIZE.getWidth() - 2 * MARGIN;
+    }
+
+    float y() {
+        return y;
+    }
+
+    /** Where bookmarks of what comes next should lead. */
+    float top() {
+        return y + 14;
+    }
+
+    PdfContentByte canvas() {
+        return writer.getDirectContent();
+    }
+
+    PdfWriter writer() {
+        return writer;
+    }
+
+    boolean fits(float height) {
+        return y - height >= BOTTOM;
+    }
+
+    /** The room of an empty page. */
+    float room() {
+        return SIZE.getHeight() - TOP - BOTTOM;
+    }
+
+    void down(float by) {
+        y -= by;
+    }
+
+    void turn() {
+        document.newPage();
+        begin();
+    }
+
+    private void begin() {
+        y = SIZE.getHeight() - TOP;
+        Structure.artifact(canvas(), this::headAndFoot);
+    }
+
+    private void headAndFoot() {
+        var small = type.foot();
+        float head = SIZE.getHeight() - 26;
+        show(small, edition.title(), left(), head);
+        var marks = String.join(" ", edition.marks());
+        show(type.footStrong(), marks, left() + width() - type.footStrong().width(marks), head);
+        rule(head - 5, TextStyle.RULE, 0.5f);
+        float foot = 22;
+        show(small, edition.imprint(" · "), left(), foot);
+        // "page / pages", filled in when the number of pages is known
+        var number = canvas().createTemplate(NUMBER_WIDTH, 12);
+        numbers.add(number);
+        canvas().addTemplate(number, left() + width() - NUMBER_WIDTH, foot);
+    }
+
+    /** Fills in the page numbers, flush right. */
+    void close() {
+        var style = type.foot();
+        for (int i = 0; i < numbers.size(); i++) {
+            var text = (i + 1) + " / " + numbers.size();
+            var number = numbers.get(i);
+            number.beginText();
+            number.setColorFill(style.ink());
+            number.setFontAndSize(style.face(), style.size());
+            number.setTextMatrix(NUMBER_WIDTH - style.width(text), 0);
+            number.showText(text);
+            number.endText();
+        }
+    }
+
+    void show(TextStyle style, String text, float x, float base) {
+        if (text.isEmpty()) {
+            return;
+        }
+        var canvas = canvas();
+        canvas.beginText();
+        canvas.setColorFill(style.ink());
+        canvas.setFontAndSize(style.face(), style.size());
+        canvas.setTextMatrix(x, base);
+        canvas.showText(text);
+        canvas.endText();
+    }
+
+    void rule(float at, Color ink, float thickness) {
+        var canvas = canvas();
+        canvas.setColorStroke(ink);
+        canvas.setLineWidth(thickness);
+        canvas.moveTo(left(), at);
+        canvas.lineTo(left() + width(), at);
+        canvas.stroke();
+    }
+
+    void band(float x, float bottom, float width, float height, Color ink) {
+        var canvas = canvas();
+        canvas.setColorFill(ink);
+        canvas.rectangle(x, bottom, width, height);
+        canvas.fill();
+    }
+
+    /** Sets wrapped text as one element, over as many pages as it needs. */
+    void paragraph(PdfStructureElement element, TextStyle style, List<String> lines, float indent) {
+        for (var line : lines) {
+            if (!fits(style.leading())) {
+                turn();
+            }
+            down(style.leading());
+            float base = y + style.leading() * 0.25f;
+            Structure.content(canvas(), element, () -> show(style, line, left() + indent, base));
+        }
+    }
+}

@@ -1,0 +1,155 @@
+package comparand.write.pdf;
+
+import com.lowagie.text.DocumentException;
+import com.lowagie.text.pdf.PdfArray;
+import com.lowagie.text.pdf.PdfBoolean;
+import com.lowagie.text.pdf.PdfDate;
+import com.lowagie.text.pdf.PdfDestination;
+import com.lowagie.text.pdf.PdfDictionary;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfOutline;
+import com.lowagie.text.pdf.PdfString;
+import com.lowagie.text.pdf.PdfStructureElement;
+import com.lowagie.text.pdf.PdfWriter;
+import comparand.document.Block;
+import comparand.document.Block.Heading;
+import comparand.document.Block.Paragraph;
+import comparand.document.Block.Table;
+import comparand.document.Document;
+import comparand.document.Edition;
+import comparand.document.Section;
+import comparand.write.DocumentWriter;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.ZoneOffset;
+import java.util.GregorianCalendar;
+import java.util.List;
+import java.util.TimeZone;
+
+/** Sets a document as a tagged PDF with bookmarks, A4 landscape. */
+public final class PdfDocumentWriter implements DocumentWriter {
+
+    @Override
+    public String extension() {
+        return "pdf";
+    }
+
+    @Override
+    public void write(Document document, OutputStream out) throws IOException {
+        var bytes = new ByteArrayOutputStream();
+        try (var pdf = new com.lowagie.text.Document(Page.SIZE, 0, 0, 0, 0)) {
+            var writer = PdfWriter.getInstance(pdf, bytes);
+            writer.setPdfVersion(PdfWriter.VERSION_1_7);
+            writer.setTagged();
+            writer.setViewerPreferences(PdfWriter.PageModeUseOutlines | PdfWriter.DisplayDocTitle);
+            properties(pdf, writer, document.edition());
+            pdf.open();
+            set(pdf, writer, document);
+        } catch (DocumentException e) {
+            throw new IOException("the PDF could not be set", e);
+        }
+        out.write(StableBytes.of(bytes.toByteArray()));
+    }
+
+    private static void set(com.lowagie.text.Document pdf, PdfWriter writer, Document document) throws IOException {
+        var type = new Type(new Fonts());
+        var page = new Page(pdf, writer, document.edition(), type);
+        var structure = new Structure(writer);
+        titleBlock(page, type, structure.section(), document.edition());
+        for (var section : document.sections()) {
+            section(page, type, structure.section(), section);
+        }
+        page.close();
+    }
+
+    private static void titleBlock(Page page, Type type, PdfStructureElement section, Edition edition) {
+        line(page, Structure.under(section, "P"), type.title(), edition.title());
+        line(page, Structure.under(section, "P"), type.subtitle(), edition.subtitle());
+        page.down(2);
+        line(page, Structure.under(section, "P"), type.small(), edition.preparedBy() + " · " + edition.imprint(" · "));
+        edition.marks().forEach(m -> line(page, Structure.under(section, "P"), type.subheading(), m));
+        page.down(6);
+    }
+
+    private static void section(Page page, Type type, PdfStructureElement element, Section section) {
+        page.down(8);
+        if (!page.fits(90)) {
+            page.turn();
+        }
+        bookmark(page, page.writer().getRootOutline(), section.heading());
+        line(page, Structure.under(element, "H1"), type.heading(), section.heading());
+        page.down(2);
+        for (var block : section.blocks()) {
+            block(page, type, element, block);
+        }
+    }
+
+    private static void block(Page page, Type type, PdfStructureElement element, Block block) {
+        Runnable set = block.fold(
+                paragraph -> () -> paragraph(page, type, element, paragraph),
+                heading -> () -> heading(page, type, element, heading),
+                table -> () -> table(page, type, element, table));
+        set.run();
+    }
+
+    private static void paragraph(Page page, Type type, PdfStructureElement element, Paragraph paragraph) {
+        boolean point = paragraph.style() == Paragraph.Style.POINT;
+        var style = paragraph.style() == Paragraph.Style.SMALL ? type.small() : type.body();
+        float indent = point ? 10 : 0;
+        var lines = Wrapped.lines(paragraph.text(), style, Math.min(page.width(), 640) - indent);
+        if (!page.fits(Math.min(3, lines.size()) * style.leading())) {
+            page.turn();
+        }
+        if (point) {
+            float base = page.y() - style.leading() * 0.75f;
+            Structure.artifact(page.canvas(), () -> page.show(style, "•", page.left(), base));
+        }
+        page.paragraph(Structure.under(element, "P"), style, lines, indent);
+        page.down(point ? 2 : 4);
+    }
+
+    private static void heading(Page page, Type type, PdfStructureElement element, Heading heading) {
+        page.down(4);
+        if (!page.fits(70)) {
+            page.turn();
+        }
+        line(page, Structure.under(element, "H2"), type.subheading(), heading.text());
+        page.down(2);
+    }
+
+    private static void table(Page page, Type type, PdfStructureElement element, Table table) {
+        if (!table.caption().isEmpty()) {
+            line(page, Structure.under(element, "P"), type.small(), table.caption());
+        }
+        TableSetter.set(page, type, element, table);
+    }
+
+    private static void line(Page page, PdfStructureElement element, TextStyle style, String text) {
+        page.paragraph(element, style, Wrapped.lines(text, style, page.width()), 0);
+    }
+
+    private static void bookmark(Page page, PdfOutline under, String title) {
+        new PdfOutline(under, new PdfDestination(PdfDestination.FITH, page.top()), title, true);
+    }
+
+    private static void properties(com.lowagie.text.Document pdf, PdfWriter writer, Edition edition) {
+        pdf.addTitle(edition.title());
+        pdf.addSubject(edition.subtitle());
+        pdf.addAuthor(edition.preparedBy());
+        pdf.addCreator(edition.tool());
+        pdf.addKeywords(String.join(" ", List.of(edition.fingerprint(), String.join(" ", edition.marks()))));
+        var stamp = GregorianCalendar.from(edition.date().atStartOfDay(ZoneOffset.UTC));
+        stamp.setTimeZone(TimeZone.getTimeZone("UTC"));
+        var date = new PdfDate(stamp);
+        writer.getInfo().put(PdfName.CREATIONDATE, date);
+        writer.getInfo().put(PdfName.MODDATE, date);
+        var id = new PdfString((edition.fingerprint() + edition.title()).getBytes(StandardCharsets.UTF_8));
+        writer.getInfo().put(PdfName.FILEID, new PdfArray(List.of(id, id)));
+        writer.getExtraCatalog().put(PdfName.LANG, new PdfString(edition.language()));
+        var mark = new PdfDictionary();
+        mark.put(new PdfName("Marked"), PdfBoolean.PDFTRUE);
+        writer.getExtraCatalog().put(PdfName.MARKINFO, mark);
+    }
+}

@@ -1,0 +1,39 @@
+package comparand.write.xlsx;
+
+/**
+ * How tall a row must be for its wrapped text. Spreadsheet programs differ in whether they work this out on opening, so it
+ * is estimated here from the width of the column in characters, generously.
+ */
+final class RowHeight {
+
+    private static final float LINE = 12f;
+    private static final float MOST = 400;
+    /** Bold letters and capitals are wider than the digit a column width counts in. */
+    private static final double ROOM = 1.05;
+
+    private RowHeight() {}
+
+    /** Lines a text needs in a column, breaking at blanks and within long words. */
+    static int lines(String text, double width) {
+        double room = Math.max(4, width * ROOM);
+        int lines = 1;
+        double used = 0;
+        for (var word : text.split("[ \\n]", -1)) {
+            double length = word.codePointCount(0, word.length());
+            if (used > 0 && used + 1 + length > room) {
+                lines++;
+                used = 0;
+            }
+            used += (used > 0 ? 1 : 0) + length;
+            while (used > room) {
+                lines++;
+                used -= room;
+            }
+        }
+        return lines;
+    }
+
+    static float of(int lines) {
+        return Math.min(MOST, lines * LINE + 2);
+    }
+}

@@ -1,0 +1,226 @@
+package comparand.write.xlsx;
+
+import comparand.document.Block;
+import comparand.document.Block.Table;
+import comparand.document.Cell;
+import comparand.document.Document;
+import comparand.document.Edition;
+import comparand.document.Section;
+import comparand.write.DocumentWriter;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.time.ZoneOffset;
+import java.util.Date;
+import java.util.Optional;
+import org.apache.poi.common.usermodel.HyperlinkType;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.ss.SpreadsheetVersion;
+import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.util.Reproducibility;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** Sets a document as a workbook: frozen headings and filters, print set-up, numbers as numbers. */
+public final class WorkbookWriter implements DocumentWriter {
+
+    private static final int WIDEST = 100;
+    /** The characters that the button of a filter covers in a heading. */
+    private static final int FILTER_BUTTON = 2;
+
+    private static final String TABLE_STYLE = "TableStyleLight1";
+
+    @Override
+    public String extension() {
+        return "xlsx";
+    }
+
+    @Override
+    public void write(Document document, OutputStream out) throws IOException {
+        try (var workbook = new XSSFWorkbook()) {
+            var styles = new Styles(workbook);
+            for (var section : document.sections()) {
+                sheet(workbook, styles, document.edition(), section);
+            }
+            properties(workbook, document.edition());
+            // the library would put the clock into every entry of the archive
+            Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
+        }
+    }
+
+    private static void sheet(XSSFWorkbook workbook, Styles styles, Edition edition, Section section) {
+        var sheet = workbook.createSheet(section.name());
+        if (section.blocks().size() == 1 && section.blocks().get(0) instanceof Table table) {
+            table(sheet, styles, table, 0);
+            sheet.createFreezePane(names(table), 1);
+            sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
+            workbook.setPrintArea(
+                    workbook.getSheetIndex(sheet),
+                    0,
+                    table.onPaper() - 1,
+                    0,
+                    table.rows().size() + table.notes().size());
+        } else {
+            page(sheet, styles, section);
+        }
+        printing(sheet, edition, section);
+    }
+
+    /** How many columns at the left stay in sight: those up to the last that names its row, three at most. */
+    private static int names(Table table) {
+        int last = 0;
+        for (int i = 0; i < Math.min(4, table.columns().size()); i++) {
+            if (table.columns().get(i).names()) {
+                last = i + 1;
+            }
+        }
+        return last;
+    }
+
+    /** A sheet to be read from the top: a title, then its blocks one below the other. */
+    private static void page(XSSFSheet sheet, Styles styles, Section section) {
+        var title = sheet.createRow(0).createCell(0);
+        title.setCellValue(section.heading());
+        title.setCellStyle(styles.title());
+        int row = 2;
+        for (var block : section.blocks()) {
+            int at = row;
+            row = block.fold(
+                    paragraph -> text(sheet, styles, paragraph.text(), at, Cell.Words.Weight.PLAIN),
+                    heading -> text(sheet, styles, heading.text(), at, Cell.Words.Weight.STRONG),
+                    table -> table(sheet, styles, table, at));
+            row++;
+        }
+    }
+
+    private static int text(XSSFSheet sheet, Styles styles, String text, int at, Cell.Words.Weight weight) {
+        var cell = sheet.createRow(at).createCell(0);
+        cell.setCellValue(text);
+        cell.setCellStyle(styles.words(Block.Align.LEFT, weight));
+        return at + 1;
+    }
+
+    /** Returns the row behind the table and its notes. */
+    private static int table(XSSFSheet sheet, Styles styles, Table table, int top) {
+        var heading = sheet.createRow(top);
+        int tallest = 1;
+        for (int c = 0; c < table.columns().size(); c++) {
+            var column = table.columns().get(c);
+            sheet.setColumnWidth(
+                    c,
+                    Math.max(sheet.getColumnWidth(c) == 8 * 256 ? 0 : sheet.getColumnWidth(c), width(column.width())));
+            tallest = Math.max(tallest, RowHeight.lines(column.heading(), column.width() - FILTER_BUTTON));
+            var cell = heading.createCell(c);
+            cell.setCellValue(column.heading());
+            cell.setCellStyle(styles.heading(column.align()));
+        }
+        heading.setHeightInPoints(RowHeight.of(tallest));
+        int r = top;
+        for (var row : table.rows()) {
+            r++;
+            var line = sheet.createRow(r);
+            int lines = 1;
+            for (int c = 0; c < row.size(); c++) {
+                cell(line.createCell(c), row.get(c), table.columns().get(c).align(), styles);
+                lines = Math.max(
+                        lines,
+                        RowHeight.lines(
+                                row.get(c).shown(), table.columns().get(c).width()));
+            }
+            line.setHeightInPoints(RowHeight.of(lines));
+        }
+        register(sheet, table, top, r);
+        for (var note : table.notes()) {
+            r = text(sheet, styles, note.mark() + "  " + note.text(), r + 1, Cell.Words.Weight.PLAIN) - 1;
+        }
+        return r + 1;
+    }
+
+    private static int width(double characters) {
+        return (int) Math.round(Math.min(WIDEST, characters + 1.8) * 256);
+    }
+
+    private static void cell(XSSFCell target, Cell cell, Block.Align align, Styles styles) {
+        Runnable set = cell.fold(
+                words -> () -> {
+                    target.setCellValue(
+                            words.marks().isEmpty() ? words.text() : words.text() + " (" + words.marks() + ")");
+                    target.setCellStyle(styles.words(align, words.weight()));
+                },
+                figure -> () -> {
+                    target.setCellValue(figure.value());
+                    target.setCellStyle(styles.figure(figure));
+                },
+                day -> () -> {
+                    target.setCellValue(day.date());
+                    target.setCellStyle(styles.day());
+                },
+                link -> () -> {
+                    target.setCellValue(link.text());
+                    var hyperlink =
+                            target.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
+                    hyperlink.setAddress("'" + link.section() + "'!A1");
+                    target.setHyperlink(hyperlink);
+                    target.setCellStyle(styles.link());
+                });
+        set.run();
+    }
+
+    private static void register(XSSFSheet sheet, Table table, int top, int bottom) {
+        var area = new AreaReference(
+                new CellReference(top, 0),
+                new CellReference(Math.max(bottom, top + 1), table.columns().size() - 1),
+                SpreadsheetVersion.EXCEL2007);
+        var real = sheet.createTable(area);
+        real.setName(table.id());
+        real.setDisplayName(table.id());
+        var ct = real.getCTTable();
+        for (int c = 0; c < table.columns().size(); c++) {
+            ct.getTableColumns()
+                    .getTableColumnArray(c)
+                    .setName(table.columns().get(c).heading());
+        }
+        ct.addNewAutoFilter().setRef(area.formatAsString());
+        var info = ct.addNewTableStyleInfo();
+        info.setName(TABLE_STYLE);
+        info.setShowRowStripes(false);
+        info.setShowColumnStripes(false);
+    }
+
+    private static void printing(XSSFSheet sheet, Edition edition, Section section) {
+        var print = sheet.getPrintSetup();
+        print.setLandscape(true);
+        print.setPaperSize(PrintSetup.A4_PAPERSIZE);
+        sheet.setFitToPage(true);
+        print.setFitWidth((short) 1);
+        print.setFitHeight((short) 0);
+        sheet.getHeader().setLeft(escaped(edition.title()));
+        sheet.getHeader().setCenter(escaped(String.join(" ", edition.marks())));
+        sheet.getHeader().setRight(escaped(section.name()));
+        sheet.getFooter().setLeft(escaped(edition.imprint(" · ")));
+        sheet.getFooter().setRight("&P / &N");
+    }
+
+    /** An ampersand begins a code in headers and footers. */
+    private static String escaped(String text) {
+        return text.replace("&", "&&");
+    }
+
+    private static void properties(XSSFWorkbook workbook, Edition edition) {
+        POIXMLProperties properties = workbook.getProperties();
+        var core = properties.getCoreProperties();
+        var stamp = Date.from(edition.date().atStartOfDay(ZoneOffset.UTC).toInstant());
+        core.setTitle(edition.title());
+        core.setSubjectProperty(edition.subtitle());
+        core.setCreator(edition.preparedBy());
+        core.setDescription(String.join(" ", edition.marks()));
+        core.setCreated(Optional.of(stamp));
+        core.setModified(Optional.of(stamp));
+        core.setLastModifiedByUser(edition.tool());
+        core.getUnderlyingProperties().setLanguageProperty(edition.language());
+        properties.getExtendedProperties().setApplication(edition.tool());
+    }
+}
