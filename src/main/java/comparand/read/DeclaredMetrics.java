@@ -46,6 +46,9 @@ final class DeclaredMetrics {
     /** The shipped catalogue with the declared metrics behind; those with a fault are left out and reported. */
     static Catalogue catalogue(Collection<MetricRecord> records, List<Diagnostic> findings) {
         var reader = new DeclaredMetrics(findings);
+        // a condition declared with one metric may be used by another, whichever file comes first
+        records.forEach(
+                r -> r.conditions().stream().filter(DeclaredMetrics::declares).forEach(reader::declare));
         var metrics = new ArrayList<Metric>();
         for (var record : records) {
             reader.metric(record).ifPresent(metrics::add);
@@ -169,7 +172,13 @@ final class DeclaredMetrics {
             return Optional.empty();
         }
         return Optional.of(new Aspect.Choice(
-                record.aspect().value(), record.name().value(), record.role().value(), usual, variants, List.of()));
+                record.aspect().value(),
+                record.name().value(),
+                record.aspect().value(),
+                record.role().value(),
+                usual,
+                variants,
+                List.of()));
     }
 
     private Optional<ConditionUse> use(ConditionUseRecord record, DecimalSign sign) {
@@ -191,30 +200,18 @@ final class DeclaredMetrics {
                 .orElse(Influence.more(Effect.NOT_PREDICTABLE, ""));
     }
 
-    /** A condition the tool knows, or one this record declares; declared twice, it must be declared alike. */
-    private Optional<Condition> condition(ConditionUseRecord record) {
-        var id = record.condition().value();
-        boolean declares = record.unit().isPresent()
+    private static boolean declares(ConditionUseRecord record) {
+        return record.unit().isPresent()
                 || record.words().isPresent()
                 || record.name().isPresent();
-        var known = Optional.ofNullable(conditions.get(id));
-        if (!declares) {
-            if (known.isEmpty()) {
-                stop(
-                        "condition-unknown",
-                        record.condition(),
-                        "`%s` is not a condition known here".formatted(id),
-                        "nobody could say whether two values share it",
-                        Suggest.nearest(id, conditions.keySet())
-                                        .map(s -> "did you mean `" + s + "`?")
-                                        .orElse("")
-                                + " To declare it, add `name:`, `short-name:` and `unit:` or `words:`".strip());
-            }
-            return known;
-        }
+    }
+
+    /** Declared twice, a condition must be declared alike. */
+    private void declare(ConditionUseRecord record) {
+        var id = record.condition().value();
         var unit = record.unit().flatMap(this::unit);
         if (record.unit().isPresent() && unit.isEmpty()) {
-            return Optional.empty();
+            return;
         }
         var name = record.name().map(Located::value).orElse(id.replace('-', ' '));
         var words = record.words()
@@ -222,6 +219,7 @@ final class DeclaredMetrics {
                 .orElse(List.of());
         var declared =
                 new Condition(id, name, record.shortName().map(Located::value).orElse(name), unit, words);
+        var known = Optional.ofNullable(conditions.putIfAbsent(id, declared));
         if (known.isPresent() && !known.get().equals(declared)) {
             stop(
                     "condition-declared-twice",
@@ -230,11 +228,24 @@ final class DeclaredMetrics {
                             .formatted(id, declaredAt.containsKey(id) ? "at " + declaredAt.get(id) : "by the tool"),
                     "one word would mean two things",
                     "leave out `name:`, `short-name:`, `unit:` and `words:` here, or give it another name");
-            return Optional.empty();
         }
-        conditions.put(id, declared);
         declaredAt.putIfAbsent(id, record.condition().span());
-        return Optional.of(declared);
+    }
+
+    private Optional<Condition> condition(ConditionUseRecord record) {
+        var id = record.condition().value();
+        var known = Optional.ofNullable(conditions.get(id));
+        if (known.isEmpty() && !declares(record)) {
+            stop(
+                    "condition-unknown",
+                    record.condition(),
+                    "`%s` is not a condition known here".formatted(id),
+                    "nobody could say whether two values share it",
+                    Suggest.nearest(id, conditions.keySet())
+                                    .map(near -> "did you mean `" + near + "`? ")
+                                    .orElse("") + "to declare it, add `name:`, `short-name:`, and `unit:` or `words:`");
+        }
+        return known;
     }
 
     private void unreadable(Located<String> text, Parsed.Fault<?> fault) {

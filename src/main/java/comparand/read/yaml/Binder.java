@@ -152,8 +152,8 @@ public final class Binder {
                     shape.keys().get(0) + ": ...");
             return Optional.empty();
         }
-        unknownKeys(shape, mapping, where);
-        boolean whole = oneOfThem(shape, mapping, where);
+        boolean known = noUnknownKeys(shape, mapping, where);
+        boolean whole = oneOfThem(shape, mapping, where) && known;
         var arguments = new ArrayList<Object>();
         for (var field : shape.fields()) {
             var argument = field(field, mapping, where);
@@ -196,9 +196,11 @@ public final class Binder {
         return shape instanceof Shape.Fields fields ? "{" + fields.keys().get(0) + ": ...}" : "[...]";
     }
 
-    private void unknownKeys(Shape.Fields shape, Node.Mapping mapping, String where) {
+    private boolean noUnknownKeys(Shape.Fields shape, Node.Mapping mapping, String where) {
+        boolean known = true;
         for (var entry : mapping.entries()) {
             if (shape.field(entry.key().text()).isEmpty()) {
+                known = false;
                 findings.add(Diagnostic.stop(
                         "key-unknown",
                         entry.key().span(),
@@ -207,6 +209,7 @@ public final class Binder {
                         Suggest.instruction(entry.key().text(), shape.keys())));
             }
         }
+        return known;
     }
 
     private boolean oneOfThem(Shape.Fields shape, Node.Mapping mapping, String where) {
