@@ -17,6 +17,7 @@ import comparand.model.Pairing;
 import comparand.model.Pairing.Purpose;
 import comparand.model.Standing;
 import comparand.model.Summary;
+import comparand.model.Tolerances;
 import comparand.model.library.DossierRecord;
 import comparand.model.library.QuestionRecord;
 import comparand.unit.Unit;

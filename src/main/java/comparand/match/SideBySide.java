@@ -11,6 +11,7 @@ import comparand.model.ConditionVerdict;
 import comparand.model.ConditionVerdict.Mark;
 import comparand.model.ConditionVerdict.Subject;
 import comparand.model.Step;
+import comparand.model.Tolerances;
 import comparand.unit.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,7 +98,7 @@ final class SideBySide {
                 Subject.DEFINITION,
                 aspect.id(),
                 aspect.name(),
-                aspect.id(),
+                aspect.shortName(),
                 roleOf(aspect),
                 mark,
                 mine.orElse(NOT_REPORTED),

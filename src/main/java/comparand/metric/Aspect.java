@@ -16,6 +16,9 @@ public sealed interface Aspect {
     /** In sentences. */
     String name();
 
+    /** In the condition line. */
+    String shortName();
+
     Role role();
 
     /** The words a record may use. */
@@ -37,6 +40,7 @@ public sealed interface Aspect {
     record Choice(
             String id,
             String name,
+            String shortName,
             Role role,
             String usual,
             List<Variant> variants,
@@ -92,6 +96,11 @@ public sealed interface Aspect {
 
         @Override
         public String id() {
+            return ID;
+        }
+
+        @Override
+        public String shortName() {
             return ID;
         }
 

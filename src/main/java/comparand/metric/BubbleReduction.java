@@ -65,6 +65,7 @@ final class BubbleReduction {
                 .aspect(new Aspect.Choice(
                         "aggregation",
                         "way runs are put together",
+                        "put together",
                         Role.QUALIFIES,
                         "per-run-then-mean",
                         List.of(

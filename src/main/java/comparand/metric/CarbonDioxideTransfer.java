@@ -6,13 +6,14 @@ import java.util.Map;
 
 /**
  * Carbon dioxide given off by the blood in the device. Measured in the exhaust gas,
- * {@code V̇CO₂ = 1000 · Qg · F_E · (PB/760) · 273.15/(273.15 + t)} for dry gas metered at t.
+ * {@code VCO₂ = 1000 · Qg · F_E · (PB/760) · 273.15/(273.15 + t)} for dry gas metered at t.
  */
 final class CarbonDioxideTransfer {
 
     static final Aspect SIDE = new Aspect.Choice(
             "side",
             "side on which it is measured",
+            "side",
             Role.DECIDES,
             "gas-side",
             List.of(
@@ -24,14 +25,14 @@ final class CarbonDioxideTransfer {
 
     static Metric metric() {
         var card = Metric.named("carbon-dioxide-transfer", "carbon dioxide transfer")
-                .symbol("V̇CO₂")
+                .symbol("VCO₂")
                 .meaning("Carbon dioxide given off by the blood on its way through the device, as gas per minute")
                 .unit("mL/min")
                 .better(Better.MORE)
                 .plausible(5, 350)
                 .possible(-40, 800)
                 .derived(new Derivation(
-                        "V̇CO₂ = 1000 · Qg · F_E · (PB / 760) · 273.15 / (273.15 + t)",
+                        "VCO₂ = 1000 · Qg · F_E · (PB / 760) · 273.15 / (273.15 + t)",
                         List.of(
                                 Input.of("exhaust-gas-flow", "Qg", "flow of dry exhaust gas at t and PB", "L/min"),
                                 Input.of(

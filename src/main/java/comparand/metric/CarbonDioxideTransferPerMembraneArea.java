@@ -4,7 +4,7 @@ import comparand.unit.Printed;
 import java.util.List;
 import java.util.Map;
 
-/** Carbon dioxide transfer per square metre of membrane: {@code V̇CO₂ / A_m}. */
+/** Carbon dioxide transfer per square metre of membrane: {@code VCO₂ / A_m}. */
 final class CarbonDioxideTransferPerMembraneArea {
 
     private CarbonDioxideTransferPerMembraneArea() {}
@@ -12,16 +12,16 @@ final class CarbonDioxideTransferPerMembraneArea {
     static Metric metric() {
         var card = Metric.named(
                         "carbon-dioxide-transfer-per-membrane-area", "carbon dioxide transfer per membrane area")
-                .symbol("V̇CO₂/A_m")
+                .symbol("VCO₂/Am")
                 .meaning("Carbon dioxide transfer of the device divided by its membrane area")
                 .unit("mL/min/m²")
                 .better(Better.MORE)
                 .plausible(15, 300)
                 .possible(-40, 600)
                 .derived(new Derivation(
-                        "V̇CO₂ / A_m",
+                        "VCO₂ / A_m",
                         List.of(
-                                Input.of("carbon-dioxide-transfer", "V̇CO₂", "carbon dioxide transfer", "mL/min"),
+                                Input.of("carbon-dioxide-transfer", "VCO₂", "carbon dioxide transfer", "mL/min"),
                                 Input.of("membrane-area", "A_m", "membrane area", "m²")),
                         Definition.NONE,
                         Citation.commonPractice("per square metre of membrane"),

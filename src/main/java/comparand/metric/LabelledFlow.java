@@ -9,7 +9,7 @@ final class LabelledFlow {
 
     static Metric limits() {
         return Metric.named("labelled-blood-flow", "labelled blood flow")
-                .symbol("Q_label")
+                .symbol("Q label")
                 .meaning("The blood flow, or range of flows, the instructions for use allow")
                 .unit("L/min")
                 .nature(Nature.STATED)
@@ -22,7 +22,7 @@ final class LabelledFlow {
 
     static Metric reference() {
         return Metric.named("reference-blood-flow", "reference blood flow")
-                .symbol("Q_ref")
+                .symbol("Q ref")
                 .meaning(
                         "The flow up to which standard venous blood still gains or loses a fixed amount of gas per litre; not a limit of use")
                 .unit("L/min")
@@ -32,6 +32,7 @@ final class LabelledFlow {
                 .aspect(new Aspect.Choice(
                         "criterion",
                         "criterion the flow is found by",
+                        "criterion",
                         Role.DECIDES,
                         "gas-per-litre",
                         List.of(

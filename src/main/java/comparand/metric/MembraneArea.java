@@ -8,6 +8,7 @@ final class MembraneArea {
     static final Aspect SURFACE = new Aspect.Choice(
             "surface",
             "surface that is counted",
+            "surface",
             Role.DECIDES,
             "nominal",
             List.of(
@@ -20,7 +21,7 @@ final class MembraneArea {
 
     static Metric metric() {
         return Metric.named("membrane-area", "membrane area")
-                .symbol("A_m")
+                .symbol("Am")
                 .meaning("The surface of the membrane across which gas is exchanged")
                 .unit("m²")
                 .nature(Nature.STATED)

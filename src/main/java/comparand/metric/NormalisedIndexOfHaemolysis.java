@@ -54,6 +54,7 @@ final class NormalisedIndexOfHaemolysis {
                 .aspect(new Aspect.Choice(
                         "formula",
                         "haematocrit factor",
+                        "formula",
                         Role.DECIDES,
                         "plasma-share",
                         List.of(

@@ -15,6 +15,7 @@ final class OxygenContent {
     static final Aspect HUFNER = new Aspect.Choice(
             "hufner-constant",
             "Hüfner's constant, mL/g",
+            "k",
             Role.QUALIFIES,
             "1.34",
             List.of(
@@ -25,6 +26,7 @@ final class OxygenContent {
     static final Aspect SOLUBILITY = new Aspect.Choice(
             "oxygen-solubility",
             "solubility of oxygen, mL/dL/mmHg",
+            "α",
             Role.QUALIFIES,
             "0.0031",
             List.of(
@@ -49,7 +51,7 @@ final class OxygenContent {
         var saturation = side + "-saturation";
         var pressure = side + "-po2";
         return Metric.named(side + "-oxygen-content", "oxygen content at the " + side)
-                .symbol("C_O₂," + suffix)
+                .symbol("C " + suffix)
                 .meaning("Oxygen bound to haemoglobin and dissolved in the blood at the " + side + ", as gas at STPD")
                 .unit("mL/dL")
                 .plausible(4, 24)

@@ -4,7 +4,7 @@ import comparand.unit.Printed;
 import java.util.List;
 import java.util.Map;
 
-/** Oxygen taken up by the blood in the device: {@code V̇O₂ = 10 · Q · (C_out - C_in)}. */
+/** Oxygen taken up by the blood in the device: {@code VO₂ = 10 · Q · (C_out - C_in)}. */
 final class OxygenTransfer {
 
     static final Influence FULLER = Influence.more(Effect.LOWERS, "blood that arrives fuller has less room for oxygen");
@@ -13,14 +13,14 @@ final class OxygenTransfer {
 
     static Metric metric() {
         var card = Metric.named("oxygen-transfer", "oxygen transfer")
-                .symbol("V̇O₂")
+                .symbol("VO₂")
                 .meaning("Oxygen taken up by the blood on its way through the device, as gas per minute")
                 .unit("mL/min")
                 .better(Better.MORE)
                 .plausible(8, 400)
                 .possible(-10, 800)
                 .derived(new Derivation(
-                        "V̇O₂ = 10 · Q · (C_out - C_in)",
+                        "VO₂ = 10 · Q · (C_out - C_in)",
                         List.of(
                                 Input.of("blood-flow", "Q", "blood flow", "L/min"),
                                 Input.of("inlet-oxygen-content", "C_in", "oxygen content at the inlet", "mL/dL"),

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Oxygen transfer per square metre of membrane, {@code V̇O₂ / A_m}: efficiency of the device. Never to be mixed with
+ * Oxygen transfer per square metre of membrane, {@code VO₂ / A_m}: efficiency of the device. Never to be mixed with
  * uptake per square metre of body surface, which is physiology of the patient.
  */
 final class OxygenTransferPerMembraneArea {
@@ -14,16 +14,16 @@ final class OxygenTransferPerMembraneArea {
 
     static Metric metric() {
         var card = Metric.named("oxygen-transfer-per-membrane-area", "oxygen transfer per membrane area")
-                .symbol("V̇O₂/A_m")
+                .symbol("VO₂/Am")
                 .meaning("Oxygen transfer of the device divided by its membrane area")
                 .unit("mL/min/m²")
                 .better(Better.MORE)
                 .plausible(20, 400)
                 .possible(-10, 600)
                 .derived(new Derivation(
-                        "V̇O₂ / A_m",
+                        "VO₂ / A_m",
                         List.of(
-                                Input.of("oxygen-transfer", "V̇O₂", "oxygen transfer", "mL/min"),
+                                Input.of("oxygen-transfer", "VO₂", "oxygen transfer", "mL/min"),
                                 Input.of("membrane-area", "A_m", "membrane area", "m²")),
                         Definition.NONE,
                         Citation.commonPractice("per square metre of membrane"),

@@ -37,6 +37,7 @@ final class PerformanceFactor {
                 .aspect(new Aspect.Choice(
                         "ratio",
                         "temperatures it is the ratio of",
+                        "ratio",
                         Role.DECIDES,
                         "blood-side",
                         List.of(

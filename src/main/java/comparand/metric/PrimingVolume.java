@@ -9,7 +9,7 @@ final class PrimingVolume {
 
     static Metric metric() {
         return Metric.named("priming-volume", "priming volume")
-                .symbol("V_p")
+                .symbol("Vp")
                 .meaning("The volume that fills the blood path of the parts named")
                 .unit("mL")
                 .nature(Nature.STATED)
@@ -20,6 +20,7 @@ final class PrimingVolume {
                 .aspect(new Aspect.Choice(
                         "state",
                         "state in which it is measured",
+                        "state",
                         Role.DECIDES,
                         "static",
                         List.of(

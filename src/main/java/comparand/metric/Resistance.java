@@ -11,7 +11,7 @@ final class Resistance {
 
     static Metric metric() {
         var card = Metric.named("resistance", "resistance")
-                .symbol("R_b")
+                .symbol("Rb")
                 .meaning("The pressure drop of the blood path divided by the blood flow through it")
                 .unit("mmHg·min/L")
                 .better(Better.LESS)
@@ -30,6 +30,7 @@ final class Resistance {
                 .aspect(new Aspect.Choice(
                         "reduction",
                         "way the ratio is formed",
+                        "reduction",
                         Role.QUALIFIES,
                         "ratio-at-one-flow",
                         List.of(

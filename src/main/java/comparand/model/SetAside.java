@@ -7,9 +7,10 @@ import comparand.model.Library.PublishedValue;
 /**
  * A published value that takes no part, and why. It is listed in every output.
  *
+ * @param comparand made by the same steps as those that take part, so that it can be traced
  * @param detail what completes the reason: the notice, the other source, the finding
  */
-public record SetAside(PublishedValue value, Reason reason, String detail) {
+public record SetAside(PublishedValue value, Comparand comparand, Reason reason, String detail) {
 
     /** Why a value takes no part. */
     public enum Reason {
@@ -23,6 +24,7 @@ public record SetAside(PublishedValue value, Reason reason, String detail) {
 
     public SetAside {
         requireNonNull(value, "value");
+        requireNonNull(comparand, "comparand");
         requireNonNull(reason, "reason");
         requireNonNull(detail, "detail");
     }

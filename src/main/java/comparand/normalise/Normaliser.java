@@ -49,11 +49,13 @@ public final class Normaliser {
     private Evidence evidence(List<Comparand> local) {
         var published = new ArrayList<Comparand>();
         var aside = new ArrayList<SetAside>();
-        checked.library()
-                .values()
-                .filter(this::inScope)
-                .forEach(value -> SettingAside.reason(checked, value)
-                        .ifPresentOrElse(aside::add, () -> published.add(comparand(value))));
+        checked.library().values().filter(this::inScope).forEach(value -> {
+            var comparand = comparand(value);
+            SettingAside.why(checked, value)
+                    .ifPresentOrElse(
+                            why -> aside.add(new SetAside(value, comparand, why.reason(), why.detail())),
+                            () -> published.add(comparand));
+        });
         published.addAll(Interpolation.between(published, local));
         return new Evidence(checked, local, published, aside);
     }

@@ -204,6 +204,7 @@ final class SummaryForm {
                     && !SpreadConversion.quartilesLookSkewed(low, m, high, n.get())) {
                 return estimated(
                         spread.get(),
+                        m,
                         n.get(),
                         halfWidth,
                         SpreadConversion.meanFromQuartiles(low, m, high, n.get()),
@@ -213,6 +214,7 @@ final class SummaryForm {
             if (kind == SpreadKind.RANGE && n.get() >= FEWEST_FOR_RANGE) {
                 return estimated(
                         spread.get(),
+                        m,
                         n.get(),
                         halfWidth,
                         SpreadConversion.meanFromRange(low, m, high, n.get()),
@@ -223,10 +225,13 @@ final class SummaryForm {
         return new Summary.Point(m, halfWidth, PointKind.MEDIAN);
     }
 
-    private Summary estimated(SpreadRecord spread, int n, double halfWidth, double mean, double sd, String formula) {
+    private Summary estimated(
+            SpreadRecord spread, double median, int n, double halfWidth, double mean, double sd, String formula) {
         steps.add(Step.of(
                 Step.Kind.QUARTILES,
                 formula,
+                "median",
+                String.valueOf(median),
                 "from",
                 figures(spread),
                 "kind",

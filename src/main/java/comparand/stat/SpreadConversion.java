@@ -1,6 +1,6 @@
 package comparand.stat;
 
-import org.apache.commons.math3.analysis.integration.IterativeLegendreGaussIntegrator;
+import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
@@ -11,6 +11,9 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  */
 public final class SpreadConversion {
 
+    /** From this number on, published intervals of a mean are taken as normal ones (Cochrane Handbook 6.5.2.2). */
+    private static final int NORMAL_FROM = 100;
+
     private SpreadConversion() {}
 
     /** {@code SD = SE · √n}; Cochrane Handbook for Systematic Reviews of Interventions, section 6.5.2.2. */
@@ -20,12 +23,17 @@ public final class SpreadConversion {
     }
 
     /**
-     * {@code SD = √n · (upper - lower) / (2 t)} with Student's t on {@code n - 1} degrees of freedom; Cochrane Handbook,
-     * section 6.5.2.2. For the interval of one mean only, not of a model or of a clustered design.
+     * {@code SD = √n · (upper - lower) / (2 q)}, where q is the quantile of Student's t on {@code n - 1} degrees of
+     * freedom, and of the normal distribution from n = 100 on; Cochrane Handbook, section 6.5.2.2. For the interval of one
+     * mean only, not of a model or of a clustered design.
      */
     public static double sdFromInterval(Interval ci, int n, double level) {
         requireCount(n, 2);
-        return Math.sqrt(n) * (ci.high() - ci.low()) / (2 * Quantiles.tTwoSided(level, n - 1));
+        return Math.sqrt(n) * (ci.high() - ci.low()) / (2 * intervalQuantile(n, level));
+    }
+
+    private static double intervalQuantile(int n, double level) {
+        return Quantiles.tTwoSided(level, n >= NORMAL_FROM ? Double.POSITIVE_INFINITY : n - 1);
     }
 
     /**
@@ -34,7 +42,7 @@ public final class SpreadConversion {
      */
     public static double uncertaintyOfSeFromRoundedLimits(double a, int n, double level) {
         requireCount(n, 2);
-        return a / Math.sqrt(3) * Math.sqrt(2) / (2 * Quantiles.tTwoSided(level, n - 1));
+        return a / Math.sqrt(3) * Math.sqrt(2) / (2 * intervalQuantile(n, level));
     }
 
     /**
@@ -82,16 +90,20 @@ public final class SpreadConversion {
         return w * (min + max) / 2 + (1 - w) * median;
     }
 
-    /** {@code ξ(n) = 2n ∫ z Φ(z)^(n-1) φ(z) dz}: the expected range of n standard normal values. */
+    /**
+     * {@code ξ(n) = 2n ∫ z Φ(z)^(n-1) φ(z) dz}: the expected range of n standard normal values, by Gauss-Legendre on panels
+     * of half a standard deviation.
+     */
     static double expectedRange(int n) {
         requireCount(n, 2);
         var normal = NormalDistribution.of(0, 1);
-        return new IterativeLegendreGaussIntegrator(40, 1e-11, 1e-12)
-                .integrate(
-                        1_000_000,
-                        z -> 2.0 * n * z * Math.pow(normal.cumulativeProbability(z), n - 1) * normal.density(z),
-                        -9,
-                        9);
+        var factory = new GaussIntegratorFactory();
+        double sum = 0;
+        for (double from = -9; from < 9; from += 0.5) {
+            sum += factory.legendre(20, from, from + 0.5)
+                    .integrate(z -> 2.0 * n * z * Math.pow(normal.cumulativeProbability(z), n - 1) * normal.density(z));
+        }
+        return sum;
     }
 
     private static void requireCount(int n, int least) {

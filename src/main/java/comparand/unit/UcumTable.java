@@ -94,7 +94,7 @@ final class UcumTable {
         metric(a, "m[H2O]", "980665e-5", "kPa");
         metric(a, "m[Hg]", "133.3220", "kPa");
         plain(a, "[lbf_av]", "1", "[lb_av].[g]");
-        plain(a, "[g]", "980665e-5", "m/s2");
+        metric(a, "[g]", "980665e-5", "m/s2");
         plain(a, "[psi]", "1", "[lbf_av]/[in_i]2");
         plain(a, "[PRU]", "1", "mm[Hg].s/ml");
         plain(a, "[wood'U]", "1", "mm[Hg].min/L");

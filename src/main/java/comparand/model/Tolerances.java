@@ -1,4 +1,4 @@
-package comparand.match;
+package comparand.model;
 
 import comparand.diag.Located;
 import comparand.metric.Catalogue;
@@ -13,23 +13,23 @@ import java.util.List;
 import java.util.Optional;
 
 /** The tolerances of a dossier: its own where it sets one, the catalogue's elsewhere. */
-final class Tolerances {
+public final class Tolerances {
 
     private final Catalogue catalogue;
     private final DossierRecord dossier;
 
-    Tolerances(Catalogue catalogue, DossierRecord dossier) {
+    public Tolerances(Catalogue catalogue, DossierRecord dossier) {
         this.catalogue = catalogue;
         this.dossier = dossier;
     }
 
     /** The metric's use of a condition, with the tolerance that holds in this dossier. */
-    ConditionUse of(Metric metric, ConditionUse use) {
+    public ConditionUse of(Metric metric, ConditionUse use) {
         return override(metric, use).map(r -> use.withTolerance(read(r))).orElse(use);
     }
 
     /** An override for one metric goes before one for all. */
-    private Optional<ToleranceRecord> override(Metric metric, ConditionUse use) {
+    public Optional<ToleranceRecord> override(Metric metric, ConditionUse use) {
         List<ToleranceRecord> fitting = dossier.tolerances().stream()
                 .filter(t -> t.condition().value().equals(use.condition().id()))
                 .filter(t ->

@@ -1,0 +1,146 @@
+package comparand.app;
+
+import comparand.metric.Aspect;
+import comparand.metric.Bounds;
+import comparand.metric.Catalogue;
+import comparand.metric.Condition;
+import comparand.metric.ConditionUse;
+import comparand.metric.Derivation;
+import comparand.metric.Effect;
+import comparand.metric.Metric;
+import comparand.metric.Role;
+import comparand.metric.Variant;
+import comparand.metric.WorkedValue;
+import java.math.BigDecimal;
+import java.util.Locale;
+import java.util.TreeMap;
+
+/** The catalogue as text for a terminal. */
+final class CatalogueText {
+
+    private CatalogueText() {}
+
+    static String list(Catalogue catalogue) {
+        var out = new StringBuilder("Metrics\n");
+        catalogue.all().forEach(m -> out.append("  %-42s %-40s %s%n".formatted(m.id(), m.name(), unit(m))));
+        out.append("\nConditions\n");
+        catalogue
+                .conditions()
+                .values()
+                .forEach(c -> out.append("  %-42s %-40s %s%n".formatted(c.id(), c.name(), kind(c))));
+        return out.append("\nOne of them in full: comparand catalogue METRIC").toString();
+    }
+
+    private static String unit(Metric metric) {
+        return metric.unit().isNumber() ? "1" : metric.unit().spelling();
+    }
+
+    private static String kind(Condition condition) {
+        return condition
+                .unit()
+                .map(u -> u.isNumber() ? "1" : u.spelling())
+                .orElse(condition.words().isEmpty() ? "words" : String.join(" | ", condition.words()));
+    }
+
+    static String metric(Metric m) {
+        var out = new StringBuilder(
+                "%s: %s (%s), %s%n  %s.%n".formatted(m.id(), m.name(), m.symbol(), unit(m), m.meaning()));
+        out.append("  %s; %s is favourable%n".formatted(lower(m.nature()), lower(m.better())));
+        out.append("  plausible %s, possible %s%n".formatted(bounds(m.plausible()), bounds(m.possible())));
+        m.derivations().forEach(d -> derivation(d, out));
+        if (!m.definition().isEmpty()) {
+            out.append("\nDefinition\n");
+            m.definition().forEach(a -> aspect(a, out));
+        }
+        if (!m.conditions().isEmpty()) {
+            out.append("\nConditions\n");
+            m.conditions().forEach(u -> condition(u, out));
+            m.interpolatesOver()
+                    .ifPresent(over ->
+                            out.append("  values may be read off between two neighbours along %s%n".formatted(over)));
+        }
+        out.append("\nSources\n");
+        m.citations().stream().distinct().forEach(c -> out.append("  %s%n".formatted(c)));
+        if (!m.worked().isEmpty()) {
+            out.append("\nWorked values\n");
+            m.worked().forEach(w -> worked(w, out));
+        }
+        if (!m.confusedWith().isEmpty()) {
+            out.append("\nNot to be confused with: %s%n".formatted(String.join(", ", m.confusedWith())));
+        }
+        return out.toString().stripTrailing();
+    }
+
+    private static void derivation(Derivation d, StringBuilder out) {
+        out.append("\nFormula\n  %s%n".formatted(d.formula()));
+        d.inputs()
+                .forEach(i -> out.append("    %-10s %s, in %s (%s)%n"
+                        .formatted(i.symbol(), i.meaning(), i.unit().isNumber() ? "1" : i.unit(), i.id())));
+        out.append("    after %s%n".formatted(d.citation()));
+    }
+
+    private static void aspect(Aspect aspect, StringBuilder out) {
+        out.append("  %s: %s; %s%n".formatted(aspect.id(), aspect.name(), role(aspect.role())));
+        aspect.fold(
+                choice -> {
+                    for (Variant v : choice.variants()) {
+                        out.append("    %-24s %s%s%n"
+                                .formatted(v.id(), v.meaning(), v.id().equals(choice.usual()) ? " (standard)" : ""));
+                    }
+                    choice.conversions()
+                            .forEach(c ->
+                                    out.append("    %s becomes %s: %s%n".formatted(c.from(), c.to(), c.formula())));
+                    return true;
+                },
+                parts -> {
+                    out.append("    %s%s%n"
+                            .formatted(
+                                    String.join(", ", parts.words()),
+                                    parts.additive() ? " (the whole is the sum of its parts)" : ""));
+                    return true;
+                });
+    }
+
+    private static void condition(ConditionUse use, StringBuilder out) {
+        var influence = use.influence();
+        var effect = influence.more() == Effect.NOT_PREDICTABLE
+                ? ""
+                : "; more of it %s the value%s"
+                        .formatted(
+                                lower(influence.more()),
+                                influence.because().isEmpty() ? "" : ": " + influence.because());
+        out.append("  %-22s %s, %s%s%n"
+                .formatted(
+                        use.condition().id(), role(use.role()), use.tolerance().words(), effect));
+        new TreeMap<>(influence.instead())
+                .forEach((word, e) -> out.append(
+                        "  %-22s   under %s it %s the value: %s%n".formatted("", word, lower(e), influence.because())));
+    }
+
+    private static void worked(WorkedValue w, StringBuilder out) {
+        var inputs = new TreeMap<>(w.inputs());
+        out.append("  %s from %s%n    %s%n".formatted(w.result(), inputs, w.citation()));
+    }
+
+    private static String role(Role role) {
+        return switch (role) {
+            case DECIDES -> "decides";
+            case DECIDES_WITHIN_DEVICE -> "decides within a device, qualifies between devices";
+            case QUALIFIES -> "qualifies";
+        };
+    }
+
+    private static String bounds(Bounds b) {
+        return b.equals(Bounds.ANY) ? "any" : plain(b.low()) + " to " + plain(b.high());
+    }
+
+    private static String plain(double x) {
+        return Double.isInfinite(x)
+                ? "any"
+                : BigDecimal.valueOf(x).stripTrailingZeros().toPlainString();
+    }
+
+    private static String lower(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,56 @@
+package comparand.app;
+
+import comparand.check.Checker;
+import comparand.diag.Diagnostic;
+import comparand.diag.DiagnosticText;
+import comparand.read.LibraryReader;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** {@code comparand check LIBRARY}: findings only. */
+@Command(
+        name = "check",
+        description = {
+            "Reads a whole library and lists everything that is wrong or missing in it.",
+            "",
+            "STOP  nothing is written until it is mended",
+            "HOLD  one value is kept out of comparisons",
+            "NOTE  printed among the limitations of the documents"
+        },
+        mixinStandardHelpOptions = true)
+final class CheckCommand implements Callable<Integer> {
+
+    @ParentCommand
+    private Main main;
+
+    @Parameters(paramLabel = "LIBRARY", description = "The folder with devices/, sources/, studies/ and dossiers/")
+    private Path library;
+
+    @Option(
+            names = "--findings",
+            paramLabel = "text|json",
+            description = "How findings are printed (default: text)",
+            defaultValue = "text")
+    private FindingsFormat format;
+
+    @Override
+    public Integer call() {
+        var findings = LibraryReader.read(library)
+                .then(l -> Checker.check(l, main.today()))
+                .findings();
+        if (format == FindingsFormat.json) {
+            main.console().say(FindingsJson.of(findings));
+        } else {
+            main.console()
+                    .say(
+                            findings.isEmpty()
+                                    ? DiagnosticText.count(findings)
+                                    : Console.text(findings, library).stripTrailing());
+        }
+        return findings.stream().anyMatch(Diagnostic::stops) ? Exit.STOPPED : Exit.DONE;
+    }
+}

@@ -1,0 +1,57 @@
+package comparand.app;
+
+import comparand.diag.Diagnostic;
+import comparand.diag.DiagnosticText;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Where a command prints: results to one stream, findings and errors to the other. */
+final class Console {
+
+    private final PrintStream out;
+    private final PrintStream err;
+
+    Console(PrintStream out, PrintStream err) {
+        this.out = out;
+        this.err = err;
+    }
+
+    void say(String text) {
+        out.println(text);
+    }
+
+    void complain(String text) {
+        err.println(text);
+    }
+
+    /** Findings as text with source lines, to the error stream. */
+    void findings(List<Diagnostic> findings, Path library) {
+        if (!findings.isEmpty()) {
+            err.print(text(findings, library));
+        }
+    }
+
+    static String text(List<Diagnostic> findings, Path library) {
+        Map<String, Optional<List<String>>> seen = new HashMap<>();
+        return DiagnosticText.render(findings, file -> seen.computeIfAbsent(file, f -> lines(library, f)));
+    }
+
+    private static Optional<List<String>> lines(Path library, String file) {
+        try {
+            var path = library.resolve(file);
+            return Files.isRegularFile(path) && Files.size(path) < 50_000_000
+                    ? Optional.of(Files.readAllLines(path))
+                    : Optional.empty();
+        } catch (IOException | InvalidPathException unreadable) {
+            // the finding stands without its source line
+            return Optional.empty();
+        }
+    }
+}

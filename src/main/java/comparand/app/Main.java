@@ -1,0 +1,116 @@
+package comparand.app;
+
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Map;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The command line. */
+@Command(
+        name = "comparand",
+        description = {
+            "Sets the results of a local device evaluation beside published values, says for each pair whether like is set"
+                    + " beside like, and writes the tables that a committee, a talk and a paper need.",
+            ""
+        },
+        footer = {
+            "",
+            "Start here:",
+            "  comparand start my-library            a small library that works, to fill with your own",
+            "  comparand check my-library            what is wrong or missing in it",
+            "  comparand build my-library/dossiers/example.yaml",
+            "",
+            "Exit codes: 0 written, 2 stopped by findings and nothing written, 64 wrong usage, 70 our own fault."
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        subcommands = {
+            CheckCommand.class,
+            BuildCommand.class,
+            TraceCommand.class,
+            CatalogueCommand.class,
+            StartCommand.class
+        })
+final class Main implements Runnable {
+
+    private final Console console;
+    private final LocalDate today;
+
+    @Spec
+    private CommandSpec spec;
+
+    private Main(Console console, LocalDate today) {
+        this.console = console;
+        this.today = today;
+    }
+
+    public static void main(String[] args) {
+        var out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+        var err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
+        int code = run(args, out, err, today(System.getenv()));
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /** Runs one command; the streams and the day are given, so that tests can run the whole tool in memory. */
+    static int run(String[] args, PrintStream out, PrintStream err, LocalDate today) {
+        var console = new Console(out, err);
+        var commands = new CommandLine(new Main(console, today));
+        commands.setOut(new java.io.PrintWriter(out, true, StandardCharsets.UTF_8));
+        commands.setErr(new java.io.PrintWriter(err, true, StandardCharsets.UTF_8));
+        commands.setExitCodeExceptionMapper(e -> Exit.OUR_FAULT);
+        commands.setParameterExceptionHandler((e, given) -> {
+            console.complain(e.getMessage() + System.lineSeparator() + "Try: "
+                    + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+            return Exit.USAGE;
+        });
+        commands.setExecutionExceptionHandler((e, command, parsed) -> ourFault(e, console));
+        return commands.execute(args);
+    }
+
+    private static int ourFault(Exception e, Console console) {
+        console.complain("This is a fault of the tool, not of your files: "
+                + e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage()));
+        console.complain("Nothing was written. Please report it with the library and the command that led to it.");
+        if (System.getProperty("comparand.debug") != null) {
+            for (var frame : e.getStackTrace()) {
+                console.complain("  " + frame);
+            }
+        }
+        return Exit.OUR_FAULT;
+    }
+
+    /** The day of SOURCE_DATE_EPOCH, an open convention for builds that must not depend on the clock, or today. */
+    static LocalDate today(Map<String, String> environment) {
+        var epoch = environment.get("SOURCE_DATE_EPOCH");
+        return epoch != null && epoch.matches("\\d{1,12}")
+                ? LocalDate.ofInstant(Instant.ofEpochSecond(Long.parseLong(epoch)), ZoneOffset.UTC)
+                : LocalDate.now(ZoneOffset.UTC);
+    }
+
+    Console console() {
+        return console;
+    }
+
+    LocalDate today() {
+        return today;
+    }
+
+    /** Where outputs go unless {@code --out} says otherwise. */
+    static Path reports() {
+        return Path.of("target", "reports");
+    }
+
+    @Override
+    public void run() {
+        console.say(spec.commandLine().getUsageMessage());
+    }
+}

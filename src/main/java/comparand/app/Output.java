@@ -1,0 +1,117 @@
+package comparand.app;
+
+import comparand.document.Publication;
+import comparand.write.DocumentWriter;
+import comparand.write.json.ResultJson;
+import comparand.write.json.ResultSchema;
+import comparand.write.pdf.PdfDocumentWriter;
+import comparand.write.xlsx.WorkbookWriter;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Writes all outputs of a run into a folder that is swapped in whole: until the last byte is written, an earlier output
+ * stays as it was.
+ */
+final class Output {
+
+    static final String RESULTS = "results.json";
+    private static final String SCHEMA = "results.schema.json";
+    private static final Map<String, DocumentWriter> WRITERS =
+            Map.of("evidence-workbook", new WorkbookWriter(), "evidence-table", new PdfDocumentWriter());
+
+    private Output() {}
+
+    /** Whether a folder may be replaced: it is not there, is empty, or holds an earlier output. */
+    static boolean mayReplace(Path folder) throws IOException {
+        if (!Files.exists(folder)) {
+            return true;
+        }
+        if (!Files.isDirectory(folder)) {
+            return false;
+        }
+        try (var entries = Files.list(folder)) {
+            return entries.findAny().isEmpty() || Files.isRegularFile(folder.resolve(RESULTS));
+        }
+    }
+
+    /** The files written, by their final paths. */
+    static List<Path> write(Publication publication, Path folder) throws IOException {
+        var parent = folder.toAbsolutePath().getParent();
+        if (parent == null) {
+            throw new IOException(folder + " has no folder above it");
+        }
+        Files.createDirectories(parent);
+        var fresh = Files.createDirectory(parent.resolve(
+                "." + folder.getFileName() + ".new-" + ProcessHandle.current().pid() + "-" + System.nanoTime()));
+        try {
+            var names = fill(publication, fresh);
+            swap(fresh, folder);
+            return names.stream().map(folder::resolve).toList();
+        } finally {
+            delete(fresh);
+        }
+    }
+
+    private static List<String> fill(Publication publication, Path folder) throws IOException {
+        var names = new ArrayList<String>();
+        names.add(RESULTS);
+        try (var out = open(folder.resolve(RESULTS))) {
+            ResultJson.write(publication.results(), out);
+        }
+        names.add(SCHEMA);
+        Files.writeString(folder.resolve(SCHEMA), ResultSchema.text(), StandardCharsets.UTF_8);
+        for (var document : publication.documents()) {
+            var writer = WRITERS.get(document.name());
+            if (writer == null) {
+                throw new IllegalStateException("nobody writes " + document.name());
+            }
+            var name = document.name() + "." + writer.extension();
+            names.add(name);
+            try (var out = open(folder.resolve(name))) {
+                writer.write(document, out);
+            }
+        }
+        return names;
+    }
+
+    private static OutputStream open(Path file) throws IOException {
+        return new BufferedOutputStream(Files.newOutputStream(file));
+    }
+
+    /** Two renames; the old output is deleted only when the new one stands in its place. */
+    private static void swap(Path fresh, Path folder) throws IOException {
+        if (!Files.exists(folder)) {
+            Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);
+            return;
+        }
+        var old = fresh.resolveSibling(fresh.getFileName().toString().replace(".new-", ".old-"));
+        Files.move(folder, old, StandardCopyOption.ATOMIC_MOVE);
+        try {
+            Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException e) {
+            Files.move(old, folder, StandardCopyOption.ATOMIC_MOVE);
+            throw e;
+        }
+        delete(old);
+    }
+
+    private static void delete(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (var entries = Files.walk(folder)) {
+                for (var path : entries.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(path);
+                }
+            }
+        }
+    }
+}

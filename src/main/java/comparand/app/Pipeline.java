@@ -1,0 +1,77 @@
+package comparand.app;
+
+import comparand.check.Checker;
+import comparand.compare.Comparer;
+import comparand.compose.Composer;
+import comparand.compose.RunFacts;
+import comparand.diag.Diagnostic;
+import comparand.diag.Span;
+import comparand.document.Publication;
+import comparand.flow.Outcome;
+import comparand.match.Matcher;
+import comparand.model.Checked;
+import comparand.model.Compared;
+import comparand.model.Evidence;
+import comparand.model.Library;
+import comparand.normalise.Normaliser;
+import comparand.read.LibraryReader;
+import comparand.study.LocalStudies;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+
+/** The whole tool on one page: what is handed on, and in what order. */
+final class Pipeline {
+
+    private Pipeline() {}
+
+    static Outcome<Checked> checked(DossierFile dossier) {
+        return LibraryReader.read(dossier.library()).then(library -> dossier(library, dossier));
+    }
+
+    static Outcome<Evidence> evidence(DossierFile dossier) {
+        return checked(dossier)
+                .then(checked -> LocalStudies.compute(checked).then(local -> Normaliser.normalise(checked, local)));
+    }
+
+    static Outcome<Compared> compared(DossierFile dossier) {
+        return evidence(dossier).then(Matcher::match).then(Comparer::compare);
+    }
+
+    static Outcome<Publication> published(DossierFile dossier) {
+        var compared = compared(dossier);
+        return compared.then(c -> Composer.compose(c, facts(c), compared.findings()));
+    }
+
+    private static Outcome<Checked> dossier(Library library, DossierFile file) {
+        var dossier = library.dossiers().get(file.id());
+        return dossier == null
+                ? Outcome.stopped(List.of(Diagnostic.stop(
+                        "dossier-missing",
+                        Span.startOf("dossiers/" + file.id() + ".yaml"),
+                        "the library holds no dossier `%s`".formatted(file.id()),
+                        "there is nothing to build",
+                        "check the name under `dossier:` in that file")))
+                : Checker.check(library, dossier);
+    }
+
+    private static RunFacts facts(Compared compared) {
+        var library = compared.matched().evidence().checked().library();
+        return new RunFacts(Version.tool(), fingerprint(library));
+    }
+
+    /** SHA-256 over the names and fingerprints of all files, in the order of their names. */
+    private static String fingerprint(Library library) {
+        try {
+            var sha = MessageDigest.getInstance("SHA-256");
+            library.fingerprints()
+                    .forEach(
+                            (file, print) -> sha.update((file + "\n" + print + "\n").getBytes(StandardCharsets.UTF_8)));
+            return HexFormat.of().formatHex(sha.digest());
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java platform has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package comparand.app;
+
+import comparand.compose.Ladder;
+import comparand.diag.Suggest;
+import comparand.model.Compared;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** {@code comparand trace DOSSIER ID}: the ladder from print to table, for one value. */
+@Command(
+        name = "trace",
+        description = {
+            "Prints every step from print or raw data to the number in the table, for one value, and what it was set beside.",
+            "",
+            "ID is the id of a published value (B13) or of a local result, as the workbook lists them."
+        },
+        mixinStandardHelpOptions = true)
+final class TraceCommand implements Callable<Integer> {
+
+    @ParentCommand
+    private Main main;
+
+    @Parameters(index = "0", paramLabel = "DOSSIER", description = "A file in the folder dossiers/ of a library")
+    private Path dossier;
+
+    @Parameters(index = "1", paramLabel = "ID", description = "The value")
+    private String id;
+
+    @Override
+    public Integer call() {
+        var file = DossierFile.of(dossier);
+        if (file.isEmpty()) {
+            main.console().findings(List.of(DossierFile.missing(dossier)), Path.of("."));
+            return Exit.STOPPED;
+        }
+        return Pipeline.compared(file.get()).fold((compared, findings) -> trace(compared), findings -> {
+            main.console().findings(findings, file.get().library());
+            return Exit.STOPPED;
+        });
+    }
+
+    private int trace(Compared compared) {
+        var ladder = new Ladder(compared);
+        var text = ladder.of(id);
+        if (text.isEmpty()) {
+            main.console()
+                    .complain("There is no value `%s` in this dossier: %s"
+                            .formatted(id, Suggest.instruction(id, ladder.ids())));
+            return Exit.USAGE;
+        }
+        main.console().say(text.get());
+        return Exit.DONE;
+    }
+}
