@@ -3,6 +3,7 @@ package comparand.study;
 import comparand.metric.Definition;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -41,7 +42,15 @@ record Group(
     }
 
     boolean hasRepeats() {
-        return byMember.values().stream().anyMatch(results -> results.size() > 1);
+        return !repeatedMembers().isEmpty();
+    }
+
+    /** The members with more than one row, by name. */
+    List<String> repeatedMembers() {
+        return byMember.entrySet().stream()
+                .filter(e -> e.getValue().size() > 1)
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     List<RowFacts> allRows() {

@@ -5,7 +5,6 @@ import comparand.diag.Located;
 import comparand.diag.Span;
 import comparand.diag.Suggest;
 import comparand.flow.Outcome;
-import comparand.metric.Definition;
 import comparand.metric.Metric;
 import comparand.metric.Nature;
 import comparand.model.Checked;
@@ -77,12 +76,11 @@ public final class LocalStudies {
         if (!cellFindings.isEmpty()) {
             return;
         }
-        var fixed = FixedConditions.of(study, mapping);
+        var file = new DataFile(library, study, mapping, name, plan.get(), FixedConditions.of(study, mapping));
         for (var wanted : mapping.gives()) {
-            metric(wanted).ifPresent(metric -> {
-                var work = new MetricOfFile(library, study, mapping, name, plan.get(), fixed, metric, wanted, findings);
-                comparands.addAll(work.comparands(facts));
-            });
+            metric(wanted)
+                    .ifPresent(metric ->
+                            comparands.addAll(new MetricOfFile(file, metric, wanted, findings).comparands(facts)));
         }
         if (!facts.isEmpty()) {
             LabelledLimits.check(library, name, facts, findings);
@@ -114,18 +112,5 @@ public final class LocalStudies {
         var lines = new HashSet<Integer>();
         mapping.dropped().forEach(d -> lines.add(d.line().value().value().intValue()));
         return lines;
-    }
-
-    /** The definition a study computes a metric by: the standard one, with what the file states. */
-    static Definition wanted(Metric metric, DataFileRecord mapping) {
-        var wanted = metric.standardDefinition();
-        for (var entry : mapping.definition().list()) {
-            if (metric.aspect(entry.key().value()).isPresent()) {
-                wanted = wanted.with(
-                        entry.key().value(),
-                        entry.value().list().stream().map(Located::value).toList());
-            }
-        }
-        return wanted;
     }
 }

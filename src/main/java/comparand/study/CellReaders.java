@@ -1,0 +1,243 @@
+package comparand.study;
+
+import comparand.diag.Diagnostic;
+import comparand.diag.Located;
+import comparand.diag.Suggest;
+import comparand.metric.Aspect;
+import comparand.metric.Condition;
+import comparand.metric.Input;
+import comparand.metric.Nature;
+import comparand.model.Library;
+import comparand.model.library.ColumnRecord;
+import comparand.model.library.ColumnRole;
+import comparand.model.library.Entries;
+import comparand.model.library.OneOrMore;
+import comparand.model.library.SampleUnit;
+import comparand.unit.DecimalSign;
+import comparand.unit.PrintedNumber;
+import comparand.unit.TradeSpelling;
+import comparand.unit.Unit;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+
+/** Turns the mapping of a column into the reader of its cells. */
+final class CellReaders {
+
+    /** Reads one cell that is neither empty nor marked missing into the row that is being put together. */
+    interface CellReader {
+        void read(String cell, RowDraft row);
+    }
+
+    private final Library library;
+    private final DecimalSign decimal;
+    private final List<Diagnostic> findings;
+
+    CellReaders(Library library, DecimalSign decimal, List<Diagnostic> findings) {
+        this.library = library;
+        this.decimal = decimal;
+        this.findings = findings;
+    }
+
+    /** The reader of a column; empty when its mapping has a fault, which was added to the findings. */
+    Optional<CellReader> of(Entries.Entry<ColumnRecord> entry) {
+        var column = entry.value();
+        var heading = entry.key().value();
+        if (column.holds().isPresent()) {
+            return Optional.of(member(column.holds().get().value(), heading, column));
+        }
+        if (column.input().isPresent()) {
+            return input(column.input().get(), column, heading);
+        }
+        if (column.condition().isPresent()) {
+            return condition(column.condition().get(), column, heading);
+        }
+        return column.metric().isPresent()
+                ? metric(column.metric().get(), column, heading)
+                : aspect(column.definition().orElseThrow(), column, heading);
+    }
+
+    private CellReader member(ColumnRole role, String heading, ColumnRecord column) {
+        return switch (role) {
+            case IGNORED, CENTRE -> (cell, row) -> {};
+            case DEVICE ->
+                (cell, row) -> {
+                    var id = decoded(cell, column).orElse(cell);
+                    if (library.device(id).isPresent()) {
+                        row.device(id);
+                    } else {
+                        row.fault(
+                                "device-unknown",
+                                heading,
+                                "`%s` stands for no device of the library".formatted(cell),
+                                "add it to `codes:` of this column, or write devices/%s.yaml".formatted(id));
+                    }
+                };
+            case UNIT -> (cell, row) -> row.member(SampleUnit.UNITS, cell);
+            case RUN -> (cell, row) -> row.member(SampleUnit.RUNS, cell);
+            case CASE -> (cell, row) -> row.member(SampleUnit.CASES, cell);
+        };
+    }
+
+    private Optional<CellReader> input(Located<String> id, ColumnRecord column, String heading) {
+        var inputs = library.catalogue().inputs();
+        var known = Optional.ofNullable(inputs.get(id.value()));
+        if (known.isEmpty()) {
+            stop(
+                    "input-unknown",
+                    id,
+                    "no formula asks for `%s`".formatted(id.value()),
+                    "the column would be read and never used",
+                    Suggest.instruction(id.value(), inputs.keySet()));
+            return Optional.empty();
+        }
+        return number(id, column, heading, known.map(Input::unit));
+    }
+
+    private Optional<CellReader> condition(Located<String> id, ColumnRecord column, String heading) {
+        var conditions = library.catalogue().conditions();
+        var known = Optional.ofNullable(conditions.get(id.value()));
+        if (known.isEmpty()) {
+            stop(
+                    "condition-unknown",
+                    id,
+                    "`%s` is not a condition known here".formatted(id.value()),
+                    "nobody could say whether two values share it",
+                    Suggest.instruction(id.value(), conditions.keySet()));
+            return Optional.empty();
+        }
+        return known.get().isNumber()
+                ? number(id, column, heading, known.flatMap(Condition::unit))
+                : Optional.of((cell, row) ->
+                        row.word(id.value(), decoded(cell, column).orElse(cell)));
+    }
+
+    private Optional<CellReader> metric(Located<String> id, ColumnRecord column, String heading) {
+        var metric = library.catalogue().find(id.value());
+        if (metric.isEmpty()) {
+            stop(
+                    "metric-unknown",
+                    id,
+                    "`%s` is not a metric known here".formatted(id.value()),
+                    "its values could not be compared with anything",
+                    Suggest.instruction(id.value(), library.catalogue().ids()));
+            return Optional.empty();
+        }
+        if (metric.get().nature() != Nature.EVENT) {
+            return number(id, column, heading, Optional.of(metric.get().unit()));
+        }
+        return Optional.of((cell, row) -> {
+            var word = decoded(cell, column).orElse(cell);
+            if (word.equals("yes") || word.equals("no")) {
+                row.event(id.value(), word.equals("yes"));
+            } else {
+                row.fault(
+                        "code-unknown",
+                        heading,
+                        "`%s` is neither yes nor no".formatted(cell),
+                        "add its meaning to `codes:` of this column: `{%s: yes}` or `{%s: no}`".formatted(cell, cell));
+            }
+        });
+    }
+
+    private Optional<CellReader> aspect(Located<String> id, ColumnRecord column, String heading) {
+        var words = new HashSet<String>();
+        library.catalogue().all().stream()
+                .flatMap(m -> m.definition().stream())
+                .filter(a -> a.id().equals(id.value()))
+                .map(Aspect::words)
+                .forEach(words::addAll);
+        if (words.isEmpty()) {
+            stop(
+                    "aspect-unknown",
+                    id,
+                    "no metric has an aspect `%s` in its definition".formatted(id.value()),
+                    "the column would be read and never used",
+                    "use `parts` or an aspect that `comparand catalogue METRIC` lists");
+            return Optional.empty();
+        }
+        for (var code : column.codes().list()) {
+            for (var word : code.value().list()) {
+                if (!words.contains(word.value())) {
+                    stop(
+                            "variant-unknown",
+                            word,
+                            "`%s` is not a variant of `%s`".formatted(word.value(), id.value()),
+                            "rows under it could not be matched with anything",
+                            Suggest.instruction(word.value(), words));
+                }
+            }
+        }
+        return Optional.of((cell, row) -> {
+            var meant = column.codes()
+                    .get(cell)
+                    .map(OneOrMore::list)
+                    .map(l -> l.stream().map(Located::value).toList());
+            if (meant.isPresent()) {
+                row.aspect(id.value(), meant.get());
+            } else if (words.contains(cell)) {
+                row.aspect(id.value(), List.of(cell));
+            } else {
+                row.fault(
+                        "code-unknown",
+                        heading,
+                        "`%s` is not a code of this column".formatted(cell),
+                        "add its meaning to `codes:` of this column");
+            }
+        });
+    }
+
+    private Optional<CellReader> number(
+            Located<String> id, ColumnRecord column, String heading, Optional<Unit> wanted) {
+        if (column.unit().isEmpty()) {
+            stop(
+                    "unit-missing",
+                    id,
+                    "the column `%s` has no unit".formatted(heading),
+                    "a pressure in kPa read as mmHg is wrong by a factor of 7.5",
+                    "add `unit: %s`, or the unit the file uses; `unit: \"1\"` for a bare number"
+                            .formatted(wanted.map(Unit::toString).orElse("1")));
+            return Optional.empty();
+        }
+        var text = column.unit().get();
+        var unit = TradeSpelling.read(text.value()).<Optional<Unit>>fold(Optional::of, fault -> {
+            findings.add(Diagnostic.stop(
+                    "value-unreadable",
+                    text.span().part(fault.at(), fault.length()),
+                    fault.problem(),
+                    "numbers without a known unit cannot be used",
+                    fault.fix()));
+            return Optional.empty();
+        });
+        if (unit.isEmpty()) {
+            return Optional.empty();
+        }
+        if (wanted.isPresent() && !unit.get().convertsTo(wanted.get())) {
+            stop(
+                    "unit-dimension",
+                    text,
+                    "`%s` is not a unit of `%s`, which is kept in %s".formatted(text.value(), id.value(), wanted.get()),
+                    "numbers of another quantity would be computed with",
+                    "write a unit of the same dimension as %s".formatted(wanted.get()));
+            return Optional.empty();
+        }
+        var declared = unit.get();
+        return Optional.of((cell, row) -> PrintedNumber.read(cell, decimal)
+                .<Runnable>fold(
+                        n -> () -> row.number(id.value(), new Measured(n.toDouble(), declared, n.decimals())),
+                        fault -> () -> row.fault(
+                                "number-unreadable",
+                                heading,
+                                fault.problem(),
+                                "correct the cell, list its code under `missing:`, or declare the file's decimal sign under `decimal:`"))
+                .run());
+    }
+
+    private static Optional<String> decoded(String cell, ColumnRecord column) {
+        return column.codes().get(cell).map(meaning -> meaning.list().get(0).value());
+    }
+
+    private void stop(String code, Located<?> at, String message, String why, String fix) {
+        findings.add(Diagnostic.stop(code, at.span(), message, why, fix));
+    }
+}
