@@ -1,11 +1,13 @@
 package comparand.app;
 
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -62,10 +64,12 @@ final class Main implements Runnable {
 
     /** Runs one command; the streams and the day are given, so that tests can run the whole tool in memory. */
     static int run(String[] args, PrintStream out, PrintStream err, LocalDate today) {
+        // numbers are written alike wherever the tool runs
+        Locale.setDefault(Locale.ROOT);
         var console = new Console(out, err);
         var commands = new CommandLine(new Main(console, today));
-        commands.setOut(new java.io.PrintWriter(out, true, StandardCharsets.UTF_8));
-        commands.setErr(new java.io.PrintWriter(err, true, StandardCharsets.UTF_8));
+        commands.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
+        commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         commands.setExitCodeExceptionMapper(e -> Exit.OUR_FAULT);
         commands.setParameterExceptionHandler((e, given) -> {
             console.complain(e.getMessage() + System.lineSeparator() + "Try: "

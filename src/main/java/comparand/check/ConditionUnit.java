@@ -5,6 +5,7 @@ import comparand.metric.Condition;
 import comparand.metric.Input;
 import comparand.model.library.ConditionText;
 import comparand.model.library.Entries;
+import comparand.unit.Printed;
 import comparand.unit.Unit;
 import java.util.Optional;
 
@@ -38,31 +39,23 @@ final class ConditionUnit implements Rule {
         for (var entry : conditions.list()) {
             unit(entry.key().value(), context).ifPresent(unit -> {
                 var text = entry.value().value();
-                var given = unitOf(text);
+                var given = numberOf(text);
                 if (given.isEmpty() && text.isReported()) {
                     findings.stop(
                             entry.value().span(),
                             "`%s` of `%s` is not a number"
                                     .formatted(text.text(), entry.key().value()),
-                            "it is kept in %s and compared as a number".formatted(name(unit)),
+                            "it is kept in %s and compared as a number".formatted(UnitFit.name(unit)),
                             "write a number with its unit, or `not reported`");
-                } else if (given.isPresent() && !given.get().convertsTo(unit)) {
-                    findings.stop(
-                            entry.value().span(),
-                            given.get().isNumber()
-                                    ? "`%s` of `%s` has no unit"
-                                            .formatted(text.text(), entry.key().value())
-                                    : "`%s` of `%s` is in a unit that does not measure it"
-                                            .formatted(text.text(), entry.key().value()),
-                            "it is kept in %s and could not be set beside ours".formatted(name(unit)),
-                            "write it with its unit as printed, such as `%s %s`".formatted(digits(text), unit));
-                } else if (given.isPresent() && given.get().isNumber() && !unit.isNumber()) {
-                    findings.stop(
-                            entry.value().span(),
-                            "`%s` of `%s` may be a fraction or per cent"
-                                    .formatted(text.text(), entry.key().value()),
-                            "0.65 and 65 % are the same, 0.65 % is not",
-                            "write the per cent sign, or `1` as unit for a fraction");
+                } else if (given.isPresent()) {
+                    var fit = UnitFit.of(given.get().unit(), unit);
+                    if (fit != UnitFit.FITS) {
+                        findings.stop(
+                                entry.value().span(),
+                                fit.problem(text.text(), "`" + entry.key().value() + "`"),
+                                "it is kept in %s and could not be set beside ours".formatted(UnitFit.name(unit)),
+                                fit.fix(given.get().number(), unit));
+                    }
                 }
             });
         }
@@ -77,35 +70,27 @@ final class ConditionUnit implements Rule {
                         .filter(u -> context.catalogue().condition(id).isEmpty()));
     }
 
-    private static Optional<Unit> unitOf(ConditionText text) {
+    private static Optional<Printed> numberOf(ConditionText text) {
         return text.fold(new ConditionText.Cases<>() {
             @Override
-            public Optional<Unit> amount(ConditionText.Amount a) {
-                return Optional.of(a.value().unit());
+            public Optional<Printed> amount(ConditionText.Amount a) {
+                return Optional.of(a.value());
             }
 
             @Override
-            public Optional<Unit> between(ConditionText.Between b) {
-                return Optional.of(b.range().low().unit());
+            public Optional<Printed> between(ConditionText.Between b) {
+                return Optional.of(b.range().low());
             }
 
             @Override
-            public Optional<Unit> word(ConditionText.Word w) {
+            public Optional<Printed> word(ConditionText.Word w) {
                 return Optional.empty();
             }
 
             @Override
-            public Optional<Unit> notReported() {
+            public Optional<Printed> notReported() {
                 return Optional.empty();
             }
         });
-    }
-
-    private static String digits(ConditionText text) {
-        return text.asNumber().map(p -> p.number().text()).orElse("12");
-    }
-
-    private static String name(Unit unit) {
-        return unit.isNumber() ? "plain numbers" : unit.toString();
     }
 }

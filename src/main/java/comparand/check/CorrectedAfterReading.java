@@ -4,7 +4,7 @@ import comparand.model.Library.PublishedValue;
 import comparand.model.library.SourceState;
 
 /**
- * What it checks: a value that was last read before its source was corrected.
+ * What it checks: a value that was last read before its source was corrected, or may have been.
  *
  * <p>Why it matters: the correction may have changed this very number.
  *
@@ -20,17 +20,27 @@ final class CorrectedAfterReading implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         for (var source : library.library().sources().values()) {
-            var since = source.status().since().map(d -> d.value().earliest());
-            if (source.status().state().value() != SourceState.CORRECTED || since.isEmpty()) {
+            var status = source.status();
+            if (status.state().value() != SourceState.CORRECTED) {
                 continue;
             }
+            if (status.since().isEmpty()) {
+                findings.note(
+                        status.state().span(),
+                        "`%s` does not say when it was corrected".formatted(source.id()),
+                        "a value read before the correction cannot be told from one read after it",
+                        "add `since: ...` with the day or the month of the correction");
+                continue;
+            }
+            // a correction known to its month may have come on the last day of it
+            var since = status.since().get().value().latest();
             source.values().stream()
-                    .filter(v ->
-                            v.read().stream().noneMatch(r -> !r.on().value().isBefore(since.get())))
+                    .filter(v -> v.read().stream().allMatch(r -> r.on().value().isBefore(since)))
                     .forEach(v -> findings.hold(
                             new PublishedValue(source, v),
                             v.id().span(),
-                            "`%s` was last read before the correction of `%s`".formatted(v.id().value(), source.id()),
+                            "`%s` may have been last read before the correction of `%s`"
+                                    .formatted(v.id().value(), source.id()),
                             "the correction may have changed this very number",
                             "read it again in the corrected source; keep an old number under `was:`"));
         }

@@ -1,7 +1,6 @@
 package comparand.check;
 
 import comparand.diag.Located;
-import comparand.model.library.PartialDate;
 import java.time.LocalDate;
 
 /**
@@ -23,9 +22,9 @@ final class DateInFuture implements Rule {
         var today = context.today();
         for (var source : context.library().sources().values()) {
             after(source.status().checked(), today, findings);
-            source.status().since().ifPresent(d -> after(d.map(PartialDate::earliest), today, findings));
-            source.document().ifPresent(d -> after(d.date().map(PartialDate::earliest), today, findings));
-            source.reference().issued().ifPresent(d -> after(d.map(PartialDate::earliest), today, findings));
+            source.status().since().ifPresent(d -> after(d, d.value().earliest(), today, findings));
+            source.document().ifPresent(d -> after(d.date(), d.date().value().earliest(), today, findings));
+            source.reference().issued().ifPresent(d -> after(d, d.value().earliest(), today, findings));
             for (var value : source.values()) {
                 value.read().forEach(r -> after(r.on(), today, findings));
                 value.settled().ifPresent(s -> after(s.on(), today, findings));
@@ -40,10 +39,14 @@ final class DateInFuture implements Rule {
     }
 
     private static void after(Located<LocalDate> date, LocalDate today, Findings findings) {
-        if (date.value().isAfter(today)) {
+        after(date, date.value(), today, findings);
+    }
+
+    private static void after(Located<?> written, LocalDate date, LocalDate today, Findings findings) {
+        if (date.isAfter(today)) {
             findings.stop(
-                    date.span(),
-                    "%s lies after %s, the day this report speaks of".formatted(date.value(), today),
+                    written.span(),
+                    "%s lies after %s, the day this report speaks of".formatted(written.value(), today),
                     "a date that has not come is a slip, or the report is older than its sources",
                     "write the day it happened, or move `as-of:` of the dossier");
         }

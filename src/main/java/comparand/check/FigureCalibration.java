@@ -1,10 +1,15 @@
 package comparand.check;
 
+import comparand.metric.Metric;
+import comparand.model.Library.PublishedValue;
+import comparand.model.library.AxisPointRecord;
 import comparand.model.library.AxisScale;
+import comparand.model.library.FigureReadingRecord;
+import comparand.unit.Rounding;
 
 /**
- * What it checks: a reading from a figure whose ticks lie close together, whose reading lies outside of them,
- * whose third tick is off, or whose axis cannot be.
+ * What it checks: a reading from a figure that lies outside its ticks, whose third tick is off the line, or whose axis
+ * cannot be.
  *
  * <p>Why it matters: the reading error is larger than it looks.
  *
@@ -23,58 +28,96 @@ final class FigureCalibration implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         library.eachValue((value, metric) -> value.value().readFromFigure().ifPresent(reading -> {
-            var first = reading.axis().get(0);
-            var second = reading.axis().get(1);
-            double p1 = first.at().value().toDouble();
-            double p2 = second.at().value().toDouble();
-            if (p1 == p2
-                    || !first.is().value().unit().convertsTo(metric.unit())
-                    || !second.is().value().unit().convertsTo(metric.unit())
-                    || first.is().value().in(metric.unit())
-                            == second.is().value().in(metric.unit())) {
-                findings.stop(
-                        second.at().span(),
-                        "the two ticks of this axis do not differ",
-                        "no axis can be calibrated by them",
-                        "pick two ticks with different places and values");
-                return;
+            if (isMeasured(reading, metric)) {
+                axis(reading, metric, findings);
             }
-            if (reading.scale().value() == AxisScale.LOG10
-                    && !(first.is().value().in(metric.unit()) > 0
-                            && second.is().value().in(metric.unit()) > 0)) {
-                findings.stop(
-                        reading.scale().span(),
-                        "a logarithmic axis has positive values only",
-                        "the logarithm of this tick does not exist",
-                        "write `scale: linear`, or pick other ticks");
-                return;
-            }
-            for (var point : reading.points()) {
-                double t = (point.value().toDouble() - p1) / (p2 - p1);
-                if (t < -FURTHEST_OUTSIDE || t > 1 + FURTHEST_OUTSIDE) {
-                    findings.hold(
-                            value,
-                            point.span(),
-                            "the reading at %s lies far outside the two ticks".formatted(point.value()),
-                            "the error of a reading grows with its distance from the ticks",
-                            "calibrate the axis by ticks on both sides of the reading");
-                }
-            }
-            if (reading.axis().size() > 2) {
-                var third = reading.axis().get(2);
-                double off = reading.calibration(metric.unit())
-                        .residualOf(
-                                third.at().value().toDouble(),
-                                third.is().value().in(metric.unit()));
-                if (off > LARGEST_RESIDUAL) {
-                    findings.hold(
-                            value,
-                            third.at().span(),
-                            "the third tick lies off the line by %.1f %% of the axis".formatted(100 * off),
-                            "the axis is bent, skewed, or a tick was misplaced",
-                            "place the ticks again");
-                }
+            if (canBeRead(reading, metric)) {
+                readings(value, reading, findings);
+                thirdTick(value, reading, metric, findings);
             }
         }));
+    }
+
+    /** Whether an axis can be calibrated in the unit of the metric. */
+    static boolean canBeRead(FigureReadingRecord reading, Metric metric) {
+        return isMeasured(reading, metric) && ticksDiffer(reading, metric) && hasLogarithms(reading, metric);
+    }
+
+    /** Ticks without a fitting unit are found by the rules on units. */
+    private static boolean isMeasured(FigureReadingRecord reading, Metric metric) {
+        return reading.axis().stream()
+                .allMatch(tick -> UnitFit.of(tick.is().value().unit(), metric.unit()) == UnitFit.FITS);
+    }
+
+    private static boolean ticksDiffer(FigureReadingRecord reading, Metric metric) {
+        var first = reading.axis().get(0);
+        var second = reading.axis().get(1);
+        return first.at().value().toDouble() != second.at().value().toDouble()
+                && is(first, metric) != is(second, metric);
+    }
+
+    private static boolean hasLogarithms(FigureReadingRecord reading, Metric metric) {
+        return reading.scale().value() != AxisScale.LOG10
+                || reading.axis().stream().allMatch(tick -> is(tick, metric) > 0);
+    }
+
+    private static void axis(FigureReadingRecord reading, Metric metric, Findings findings) {
+        if (!ticksDiffer(reading, metric)) {
+            findings.stop(
+                    reading.axis().get(1).at().span(),
+                    "the two ticks of this axis do not differ",
+                    "no axis can be calibrated by them",
+                    "pick two ticks with different places and values");
+        } else if (!hasLogarithms(reading, metric)) {
+            findings.stop(
+                    reading.scale().span(),
+                    "a logarithmic axis has positive values only",
+                    "the logarithm of one of its ticks does not exist",
+                    "write `scale: linear`, or pick other ticks");
+        }
+        if (reading.pointUncertainty().value().toDouble() < 0) {
+            findings.stop(
+                    reading.pointUncertainty().span(),
+                    "the uncertainty of a reading is not negative, got `%s`"
+                            .formatted(reading.pointUncertainty().value()),
+                    "the error of the reading is carried into every interval",
+                    "write how far a reading may be off, in picture points");
+        }
+    }
+
+    private static void readings(PublishedValue value, FigureReadingRecord reading, Findings findings) {
+        double p1 = reading.axis().get(0).at().value().toDouble();
+        double p2 = reading.axis().get(1).at().value().toDouble();
+        for (var point : reading.points()) {
+            double t = (point.value().toDouble() - p1) / (p2 - p1);
+            if (t < -FURTHEST_OUTSIDE || t > 1 + FURTHEST_OUTSIDE) {
+                findings.hold(
+                        value,
+                        point.span(),
+                        "the reading at %s lies far outside the two ticks".formatted(point.value()),
+                        "the error of a reading grows with its distance from the ticks",
+                        "calibrate the axis by ticks on both sides of the reading");
+            }
+        }
+    }
+
+    private static void thirdTick(PublishedValue value, FigureReadingRecord reading, Metric metric, Findings findings) {
+        reading.axis().stream().skip(2).forEach(third -> {
+            double off = reading.calibration(metric.unit())
+                    .residualOf(third.at().value().toDouble(), is(third, metric));
+            if (off > LARGEST_RESIDUAL) {
+                findings.hold(
+                        value,
+                        third.at().span(),
+                        "the third tick lies off the line by %s %% of the axis"
+                                .formatted(Rounding.halfUp(100 * off, 1).toPlainString()),
+                        "the axis is bent, skewed, or a tick was misplaced",
+                        "place the ticks again");
+            }
+        });
+    }
+
+    private static double is(AxisPointRecord tick, Metric metric) {
+        return tick.is().value().in(metric.unit());
     }
 }

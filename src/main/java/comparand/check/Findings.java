@@ -43,8 +43,9 @@ final class Findings {
         all.add(Diagnostic.note(code, span, message, why, fix));
     }
 
+    /** Each once: two metrics of one file may be wronged by one word. */
     List<Diagnostic> all() {
-        return List.copyOf(all);
+        return all.stream().distinct().toList();
     }
 
     SortedMap<String, String> held() {

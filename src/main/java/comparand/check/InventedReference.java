@@ -2,7 +2,7 @@ package comparand.check;
 
 /**
  * What it checks: a source of a library with invented data whose DOI does not start with 10.5555, the prefix kept
- * for examples (common practice).
+ * for examples (common practice), or that has a PMID.
  *
  * <p>Why it matters: an invented number under a real identifier would be taken for a finding.
  *
@@ -31,6 +31,14 @@ final class InventedReference implements Rule {
                                     .formatted(doi.value()),
                             "an invented number under a real identifier would be taken for a finding",
                             "write a DOI that starts with %s, or leave it out".formatted(EXAMPLES)));
+            context.library().sources().values().stream()
+                    .flatMap(s -> s.reference().pmid().stream())
+                    .forEach(pmid -> findings.stop(
+                            pmid.span(),
+                            "the number `%s` belongs to a real work, and the data of this library are invented"
+                                    .formatted(pmid.value()),
+                            "an invented number under a real identifier would be taken for a finding",
+                            "leave it out"));
         }
     }
 }

@@ -19,9 +19,10 @@ final class LimitAsValue implements Rule {
     }
 
     private static final Pattern UPPER =
-            Pattern.compile("(?i)\\b(up to|at most|no more than|maximum|max\\.?|bis zu|höchstens)\\b|[≤<]");
-    private static final Pattern LOWER =
-            Pattern.compile("(?i)\\b(at least|no less than|minimum|min\\.(?!\\w)|mindestens)|[≥>]");
+            Pattern.compile("(?i)\\b(up to|at most|no more than|maximum|max\\.?|bis zu|höchstens)\\b");
+    /** "min." after a number is minutes. */
+    private static final Pattern LOWER = Pattern.compile(
+            "(?i)\\b(at least|no less than|minimum|mindestens)\\b|(?<![\\d][\\s\u00a0])\\bmin\\.(?!\\w)");
 
     @Override
     public void check(Context library, Findings findings) {
@@ -32,9 +33,19 @@ final class LimitAsValue implements Rule {
                         .or(v.value()::median)
                         .ifPresent(q -> {
                             var words = v.value().printed().value();
-                            warn(UPPER.matcher(words).find(), "at-most", q, words, findings);
-                            warn(LOWER.matcher(words).find(), "at-least", q, words, findings);
+                            var digits = q.value().number().text();
+                            boolean upper = UPPER.matcher(words).find() || signed("≤<", digits, words);
+                            boolean lower = LOWER.matcher(words).find() || signed("≥>", digits, words);
+                            warn(upper, "at-most", q, words, findings);
+                            warn(lower, "at-least", q, words, findings);
                         }));
+    }
+
+    /** A sign before the figure itself: "P < 0.05" beside it says nothing about it. */
+    private static boolean signed(String signs, String digits, String words) {
+        return Pattern.compile("[" + signs + "]\\s*" + Pattern.quote(digits))
+                .matcher(words)
+                .find();
     }
 
     private static void warn(boolean found, String key, Located<Printed> q, String words, Findings findings) {

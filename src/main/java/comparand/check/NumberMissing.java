@@ -17,7 +17,9 @@ final class NumberMissing implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         library.values()
-                .filter(v -> v.value().spread().isPresent() && v.value().n().isEmpty())
+                .filter(v -> v.value().n().isEmpty())
+                .filter(v ->
+                        v.value().spread().filter(s -> !s.figures().isEmpty()).isPresent())
                 .forEach(v -> findings.note(
                         v.value().spread().orElseThrow().kind().span(),
                         "the value `%s` has a spread and no number of units or cases".formatted(v.id()),

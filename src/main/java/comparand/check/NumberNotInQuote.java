@@ -1,6 +1,9 @@
 package comparand.check;
 
+import comparand.diag.Located;
+import comparand.model.library.ValueRecord;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * What it checks: a value whose digits do not occur in its quote or in what is recorded as printed.
@@ -19,46 +22,59 @@ final class NumberNotInQuote implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         library.values()
-                .forEach(value -> Context.figure(value.value()).ifPresent(q -> {
-                    var digits = bare(q.value().number().text());
+                .forEach(value -> digits(value.value()).forEach(number -> {
                     value.value()
                             .quote()
-                            .filter(quote -> !occurs(digits, quote.value()))
+                            .filter(quote -> !occurs(number.value(), quote.value()))
                             .ifPresent(quote -> findings.note(
-                                    q.span(),
+                                    number.span(),
                                     "%s does not occur in the quote \"%s\""
-                                            .formatted(q.value().number(), shortened(quote.value())),
+                                            .formatted(number.value(), shortened(quote.value())),
                                     "digits may have been swapped, or the quote belongs to another value",
                                     "compare both with the source and correct one of them"));
-                    if (!occurs(digits, value.value().printed().value())) {
+                    var printed = value.value().printed().value();
+                    if (!occurs(number.value(), printed)) {
                         findings.note(
-                                q.span(),
+                                number.span(),
                                 "%s does not occur in what is recorded as printed, \"%s\""
-                                        .formatted(
-                                                q.value().number(),
-                                                shortened(
-                                                        value.value().printed().value())),
+                                        .formatted(number.value(), shortened(printed)),
                                 "the number compared must be the number printed",
                                 "compare both with the source and correct one of them");
                     }
                 }));
     }
 
-    /** As a whole number of its own: 65 does not occur in 165 or in 6.5. */
-    private static boolean occurs(String digits, String text) {
-        var bareText = bare(text);
-        return Pattern.compile("(?<![\\d.])" + Pattern.quote(digits) + "(?!\\d|\\.\\d)")
-                .matcher(bareText)
-                .find();
+    /** Every number that is recorded as printed: the figure or both ends, the spread, the counts. */
+    private static Stream<Located<String>> digits(ValueRecord value) {
+        var quantities = Stream.of(
+                        Context.figure(value).stream(),
+                        Context.range(value),
+                        value.spread().stream().flatMap(s -> s.figures().stream()))
+                .flatMap(s -> s)
+                .map(q -> q.map(p -> p.number().text()));
+        var counts = value.count().stream()
+                .flatMap(c -> Stream.of(c.map(n -> String.valueOf(n.events())), c.map(n -> String.valueOf(n.of()))));
+        return Stream.concat(quantities, counts);
     }
 
-    private static String bare(String text) {
-        return text.replace('−', '-')
-                .replace('·', '.')
-                .replaceAll("(?<=\\d),(?=\\d)", ".")
-                .replaceAll("(?<=\\d)[ \u00a0\u202f](?=\\d{3}\\b)", "")
-                .replaceAll("^-", "");
+    /** As a whole number of its own, however the thousands are set apart: 65 does not occur in 165 or in 6.5. */
+    private static boolean occurs(String number, String text) {
+        var digits = Pattern.compile(
+                "(?<![\\d.])" + Pattern.quote(bare(number).findFirst().orElseThrow()) + "(?!\\d|\\.\\d)");
+        return bare(text).anyMatch(reading -> digits.matcher(reading).find());
     }
+
+    /** A text with decimal points and without signs; commas and blanks between digits may be either. */
+    private static Stream<String> bare(String text) {
+        var plain = text.replace('−', '-').replace('·', '.').replaceAll("^-", "");
+        return Stream.of(DECIMAL_COMMA, THOUSANDS_COMMA)
+                .map(comma -> comma.matcher(plain).replaceAll(comma == DECIMAL_COMMA ? "." : ""))
+                .flatMap(t -> Stream.of(t, THOUSANDS_BLANK.matcher(t).replaceAll("")));
+    }
+
+    private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
+    private static final Pattern THOUSANDS_COMMA = Pattern.compile("(?<=\\d),(?=\\d{3}\\b)");
+    private static final Pattern THOUSANDS_BLANK = Pattern.compile("(?<=\\d)[ \u00a0\u202f](?=\\d{3}\\b)");
 
     private static String shortened(String text) {
         return text.length() > 80 ? text.substring(0, 77) + "..." : text;

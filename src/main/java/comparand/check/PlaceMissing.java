@@ -1,5 +1,7 @@
 package comparand.check;
 
+import comparand.model.library.PlaceRecord;
+
 /**
  * What it checks: a value without page, table, figure or section.
  *
@@ -17,7 +19,7 @@ final class PlaceMissing implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         library.values()
-                .filter(v -> v.value().place().map(p -> p.text().isEmpty()).orElse(true))
+                .filter(v -> v.value().place().filter(PlaceRecord::canBeFound).isEmpty())
                 .forEach(v -> findings.hold(
                         v,
                         v.value().id().span(),

@@ -19,8 +19,7 @@ final class QuoteTooLong implements Rule {
 
     @Override
     public void check(Context library, Findings findings) {
-        library.values()
-                .flatMap(v -> v.value().quote().stream())
+        library.quotes()
                 .filter(q -> q.value().length() > LONGEST)
                 .forEach(q -> findings.note(
                         q.span(),

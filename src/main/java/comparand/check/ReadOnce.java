@@ -1,5 +1,7 @@
 package comparand.check;
 
+import comparand.model.library.ValueRecord;
+
 /**
  * What it checks: values of a source that only one person read.
  *
@@ -17,15 +19,20 @@ final class ReadOnce implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         library.library().sources().values().forEach(source -> {
-            var once = source.values().stream().filter(v -> v.read().size() < 2).toList();
+            var once = source.values().stream().filter(v -> readers(v) < 2).toList();
             if (!once.isEmpty()) {
                 findings.note(
                         once.get(0).id().span(),
-                        "%d of %d values of `%s` were read by one person only"
+                        "read by one person only: %d of the %d values of `%s`"
                                 .formatted(once.size(), source.values().size(), source.id()),
                         "a slip of a single reader stays unseen",
                         "have a second person read them and add `{by: ..., on: ..., agrees: yes}` under `read:`");
             }
         });
+    }
+
+    /** People, not entries: nobody is a second reader of their own reading. */
+    private static long readers(ValueRecord value) {
+        return value.read().stream().map(r -> r.by().value()).distinct().count();
     }
 }

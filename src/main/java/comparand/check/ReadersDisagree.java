@@ -1,9 +1,11 @@
 package comparand.check;
 
+import comparand.model.library.ReadingRecord;
+import comparand.model.library.ValueRecord;
 import comparand.model.library.YesNo;
 
 /**
- * What it checks: a value on which a second reader did not agree, and that nobody settled.
+ * What it checks: a value on which a second reader did not agree, or found another figure, and that nobody settled.
  *
  * <p>Why it matters: one of the two is wrong.
  *
@@ -21,8 +23,7 @@ final class ReadersDisagree implements Rule {
         library.values()
                 .filter(v -> v.value().settled().isEmpty())
                 .forEach(v -> v.value().read().stream()
-                        .filter(r ->
-                                r.agrees().filter(a -> a.value() == YesNo.NO).isPresent())
+                        .filter(r -> disagrees(r, v.value()))
                         .findFirst()
                         .ifPresent(r -> findings.hold(
                                 v,
@@ -36,5 +37,15 @@ final class ReadersDisagree implements Rule {
                                                         .orElse("")),
                                 "one of the two readings is wrong",
                                 "look at the source together and add `settled: {by: ..., on: ..., reason: ...}`")));
+    }
+
+    /** By word, or by having found another figure. */
+    private static boolean disagrees(ReadingRecord reading, ValueRecord value) {
+        boolean byWord = reading.agrees().filter(a -> a.value() == YesNo.NO).isPresent();
+        return byWord
+                || reading.found()
+                        .flatMap(found -> Context.figure(value)
+                                .filter(recorded -> !recorded.value().equals(found.value())))
+                        .isPresent();
     }
 }

@@ -1,7 +1,7 @@
 package comparand.check;
 
 import comparand.diag.Located;
-import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * What it checks: a labelled flow whose quote speaks of the reference flow, or the other way round.
@@ -18,13 +18,15 @@ final class ReferenceFlowAsLimit implements Rule {
         return "reference-flow-as-limit";
     }
 
+    private static final Pattern NAMED =
+            Pattern.compile("(?i)\\breference\\s+(blood\\s+)?flow|\\breferenz(blut)?fluss|\\breferenz-blutfluss");
+
     @Override
     public void check(Context library, Findings findings) {
         library.values().forEach(v -> {
-            var words = (v.value().printed().value() + " "
-                            + v.value().quote().map(Located::value).orElse(""))
-                    .toLowerCase(Locale.ROOT);
-            boolean reference = words.contains("reference") || words.contains("referenz");
+            var words = v.value().printed().value() + " "
+                    + v.value().quote().map(Located::value).orElse("");
+            boolean reference = NAMED.matcher(words).find();
             var metric = v.value().metric();
             if (metric.value().equals("labelled-blood-flow") && reference) {
                 findings.hold(

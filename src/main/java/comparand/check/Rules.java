@@ -13,6 +13,8 @@ final class Rules {
             new SuccessorUnknown(),
             new InstructionsUnknown(),
             new DossierNamesUnknown(),
+            new NamedTwice(),
+            new PartUnknown(),
             new PresentDeviceNotListed(),
             // what is printed
             new UnitMissing(),

@@ -3,8 +3,8 @@ package comparand.check;
 import comparand.unit.Printed;
 
 /**
- * What it checks: a spread with the wrong number of figures for its kind, a negative width, or ends the wrong way
- * round.
+ * What it checks: a spread with the wrong number of figures for its kind, a negative width, ends the wrong way round,
+ * or ends that are printed alike.
  *
  * <p>Why it matters: an interval has two ends and a standard deviation one figure; anything else was misread.
  *
@@ -53,13 +53,27 @@ final class SpreadFigures implements Rule {
                                 "the ends of this spread run downwards",
                                 "low and high were swapped, or one is misread",
                                 "write the lower end first");
+                    } else if (figures.size() == 2
+                            && alike(figures.get(0).value(), figures.get(1).value())) {
+                        findings.hold(
+                                v,
+                                figures.get(0).span(),
+                                "both ends of this spread are printed as `%s`"
+                                        .formatted(figures.get(0).value()),
+                                "the spread is hidden below the printed digits, and no standard deviation can be found",
+                                "look for a table with more digits; or write `kind: not reported` and leave `of:` out");
                     }
                 }));
     }
 
     private static boolean reversed(Printed low, Printed high) {
         return low.unit().convertsTo(high.unit())
-                && low.in(high.unit()) >= high.number().toDouble();
+                && low.in(high.unit()) > high.number().toDouble();
+    }
+
+    private static boolean alike(Printed low, Printed high) {
+        return low.unit().convertsTo(high.unit())
+                && low.in(high.unit()) == high.number().toDouble();
     }
 
     private static String words(int figures) {

@@ -8,8 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * What it checks: a standard deviation at most an eighth of the others of its metric, relative to the mean, with n
- * known.
+ * What it checks: a standard deviation of less than an eighth of the median of its metric, each relative to its mean.
  *
  * <p>Why it matters: it is probably a standard error.
  *
@@ -39,7 +38,7 @@ final class SpreadImplausible implements Rule {
                     .filter(v -> relativeSd(v).orElseThrow() < SHARE * median)
                     .forEach(v -> findings.note(
                             v.value().spread().orElseThrow().kind().span(),
-                            "the standard deviation of `%s` is less than an eighth of what other sources print"
+                            "the standard deviation of `%s` is less than an eighth of the usual one for this metric"
                                     .formatted(v.id()),
                             "it is probably a standard error, which would make a chance difference look firm",
                             "check the heading of the table; if it is a standard error write `kind: se`"));

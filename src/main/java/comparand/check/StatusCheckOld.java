@@ -23,8 +23,7 @@ final class StatusCheckOld implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         var oldest = library.library().sources().values().stream()
-                .filter(s -> s.status().state().value() == SourceState.CURRENT
-                        || s.status().state().value() == SourceState.CORRECTED)
+                .filter(s -> mayChange(s.status().state().value()))
                 .filter(s -> s.status().checked().value().plusDays(LONGEST_DAYS).isBefore(library.today()))
                 .sorted(Comparator.comparing(s -> s.status().checked().value()))
                 .toList();
@@ -32,12 +31,20 @@ final class StatusCheckOld implements Rule {
             var first = oldest.get(0).status().checked();
             findings.note(
                     first.span(),
-                    "%d sources were last checked for corrections more than %d days ago, the oldest on %s"
-                            .formatted(oldest.size(), LONGEST_DAYS, first.value()),
+                    "last checked for corrections more than %d days ago: %d of the sources, the oldest on %s"
+                            .formatted(LONGEST_DAYS, oldest.size(), first.value()),
                     "a source may have been withdrawn meanwhile",
                     "look for notices and update `checked:` in: "
                             + String.join(
                                     ", ", oldest.stream().map(SourceRecord::id).toList()));
         }
+    }
+
+    /** A source that was withdrawn or replaced is not used, whatever becomes of it. */
+    private static boolean mayChange(SourceState state) {
+        return switch (state) {
+            case CURRENT, CORRECTED, CONCERN -> true;
+            case RETRACTED, SUPERSEDED, PREPRINT -> false;
+        };
     }
 }

@@ -1,13 +1,16 @@
 package comparand.check;
 
 import comparand.diag.Suggest;
+import comparand.metric.Condition;
+import comparand.metric.Metric;
+import comparand.model.library.StepsRecord;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
 /**
  * What it checks: a study file grouped by something that no column gives, or a question that asks for steps of a
- * condition its metric does not have.
+ * condition its metric does not have, or in a unit that does not measure it.
  *
  * <p>Why it matters: groups could not be told apart, or nothing would be compared.
  *
@@ -40,16 +43,43 @@ final class StepUnknown implements Rule {
             }
         }
         context.eachQuestion((question, metric) -> question.at()
-                .filter(at -> metric.condition(at.condition().value()).isEmpty())
-                .ifPresent(at -> findings.stop(
-                        at.condition().span(),
-                        "%s does not depend on `%s`"
-                                .formatted(metric.name(), at.condition().value()),
-                        "nothing would be compared at these steps",
-                        Suggest.instruction(
-                                at.condition().value(),
-                                metric.conditions().stream()
-                                        .map(u -> u.condition().id())
-                                        .toList()))));
+                .ifPresent(at -> metric.condition(at.condition().value())
+                        .ifPresentOrElse(
+                                use -> steps(at, use.condition(), findings),
+                                () -> findings.stop(
+                                        at.condition().span(),
+                                        "%s does not depend on `%s`"
+                                                .formatted(
+                                                        metric.name(),
+                                                        at.condition().value()),
+                                        "nothing would be compared at these steps",
+                                        instead(at.condition().value(), metric)))));
+    }
+
+    private static String instead(String condition, Metric metric) {
+        var known = metric.conditions().stream().map(u -> u.condition().id()).toList();
+        return known.isEmpty() ? "take `at:` out" : Suggest.instruction(condition, known);
+    }
+
+    private static void steps(StepsRecord at, Condition condition, Findings findings) {
+        if (condition.unit().isEmpty()) {
+            findings.stop(
+                    at.condition().span(),
+                    "`%s` is named in words and has no steps".formatted(condition.id()),
+                    "nothing would be compared at these steps",
+                    "choose a condition that is a number, or take `at:` out");
+            return;
+        }
+        var unit = condition.unit().get();
+        for (var step : at.steps().list()) {
+            var fit = UnitFit.of(step.value().unit(), unit);
+            if (fit != UnitFit.FITS) {
+                findings.stop(
+                        step.span(),
+                        fit.problem(step.value(), condition.name()),
+                        "nothing would be compared at this step",
+                        fit.fix(step.value().number(), unit));
+            }
+        }
     }
 }

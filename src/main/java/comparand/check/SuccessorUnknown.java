@@ -1,8 +1,10 @@
 package comparand.check;
 
+import comparand.diag.Located;
 import comparand.diag.Suggest;
+import comparand.model.library.SourceRecord;
 import comparand.model.library.SourceState;
-import java.util.stream.Stream;
+import java.util.Set;
 
 /**
  * What it checks: a source that is superseded, a preprint, or a second report of one study, and does not name the
@@ -19,6 +21,10 @@ final class SuccessorUnknown implements Rule {
         return "successor-unknown";
     }
 
+    private static final String SUCCESSOR =
+            "its values are set aside in favour of another source, which readers want to see";
+    private static final String TWICE = "a report counted beside its own study doubles the study's weight";
+
     @Override
     public void check(Context library, Findings findings) {
         var sources = library.library().sources().keySet();
@@ -30,17 +36,24 @@ final class SuccessorUnknown implements Rule {
                 findings.stop(
                         status.state().span(),
                         "`%s` does not say which source takes its place".formatted(source.id()),
-                        "its values are set aside in favour of another source, which readers want to see",
+                        SUCCESSOR,
                         "add `by: NAME` with the source in this library that takes its place");
             }
-            Stream.concat(status.by().stream(), source.sameStudyAs().stream())
-                    .filter(other ->
-                            !sources.contains(other.value()) || other.value().equals(source.id()))
-                    .forEach(other -> findings.stop(
-                            other.span(),
-                            "there is no other source `%s`".formatted(other.value()),
-                            "a report counted beside its own study doubles the study's weight",
-                            Suggest.instruction(other.value(), sources)));
+            status.by().ifPresent(by -> other(source, by, sources, SUCCESSOR, findings));
+            source.sameStudyAs().ifPresent(study -> other(source, study, sources, TWICE, findings));
+        }
+    }
+
+    private static void other(
+            SourceRecord source, Located<String> named, Set<String> sources, String why, Findings findings) {
+        if (named.value().equals(source.id())) {
+            findings.stop(named.span(), "`%s` names itself".formatted(source.id()), why, "name the other source");
+        } else if (!sources.contains(named.value())) {
+            findings.stop(
+                    named.span(),
+                    "there is no source `%s`".formatted(named.value()),
+                    why,
+                    Suggest.instruction(named.value(), sources));
         }
     }
 }

@@ -61,7 +61,8 @@ final class ToleranceUnreadable implements Rule {
                     "`%s` is not a metric known here".formatted(id.value()),
                     "the tolerance would have no effect",
                     Suggest.instruction(id.value(), context.catalogue().ids()));
-        } else if (metric.get().condition(tolerance.condition().value()).isEmpty()) {
+        } else if (context.catalogue().condition(tolerance.condition().value()).isPresent()
+                && metric.get().condition(tolerance.condition().value()).isEmpty()) {
             findings.stop(
                     tolerance.condition().span(),
                     "%s does not depend on `%s`"

@@ -22,8 +22,7 @@ final class UnitMissing implements Rule {
                 return;
             }
             Context.quantities(value.value())
-                    .filter(q -> q.value().unit().isNumber()
-                            && q.value().number().value().signum() != 0)
+                    .filter(q -> q.value().unit().isNumber())
                     .forEach(q -> findings.stop(
                             q.span(),
                             "`%s` of %s has no unit".formatted(q.value(), metric.name()),

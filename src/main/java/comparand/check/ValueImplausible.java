@@ -16,13 +16,12 @@ final class ValueImplausible implements Rule {
 
     @Override
     public void check(Context library, Findings findings) {
-        library.eachValue((value, metric) -> Context.figure(value.value())
-                .filter(q -> q.value().unit().convertsTo(metric.unit()))
-                .filter(q -> metric.possible().contain(q.value().in(metric.unit()))
-                        && !metric.plausible().contain(q.value().in(metric.unit())))
-                .ifPresent(q -> findings.note(
-                        q.span(),
-                        "`%s` of %s is unusual".formatted(q.value(), metric.name()),
+        library.eachValue((value, metric) -> Context.amounts(value.value(), metric)
+                .filter(a -> metric.possible().contain(a.inMetricUnit())
+                        && !metric.plausible().contain(a.inMetricUnit()))
+                .forEach(a -> findings.note(
+                        a.span(),
+                        "`%s` of %s is unusual".formatted(a.text(), metric.name()),
                         "an unusual value may be a slip of a digit or unit",
                         "look at the source once more; nothing to change if it prints this")));
     }

@@ -2,6 +2,7 @@ package comparand.check;
 
 import comparand.metric.Metric;
 import comparand.unit.Printed;
+import comparand.unit.PrintedNumber;
 import comparand.unit.Unit;
 import java.math.BigDecimal;
 import java.util.List;
@@ -38,21 +39,23 @@ final class ValueImpossible implements Rule {
 
     @Override
     public void check(Context library, Findings findings) {
-        library.eachValue((value, metric) -> Context.figure(value.value())
-                .filter(q -> q.value().unit().convertsTo(metric.unit()))
-                .filter(q -> !metric.possible().contain(q.value().in(metric.unit())))
-                .ifPresent(q -> findings.hold(
+        library.eachValue((value, metric) -> Context.amounts(value.value(), metric)
+                .filter(a -> !metric.possible().contain(a.inMetricUnit()))
+                .forEach(a -> findings.hold(
                         value,
-                        q.span(),
-                        "`%s` of %s lies outside of what is possible, %s to %s %s"
+                        a.span(),
+                        "`%s` of %s lies outside of what is possible, %s to %s"
                                 .formatted(
-                                        q.value(),
+                                        a.text(),
                                         metric.name(),
                                         plain(metric.possible().low()),
-                                        plain(metric.possible().high()),
-                                        metric.unit()),
+                                        new Printed(
+                                                PrintedNumber.of(
+                                                        plain(metric.possible().high())),
+                                                metric.unit())),
                         "a slip of a digit or unit moves every comparison it enters",
-                        "check the source" + hint(q.value(), metric))));
+                        "check the source"
+                                + a.printed().map(p -> hint(p, metric)).orElse(""))));
     }
 
     private static String hint(Printed printed, Metric metric) {

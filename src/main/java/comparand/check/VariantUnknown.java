@@ -25,6 +25,7 @@ final class VariantUnknown implements Rule {
     public void check(Context library, Findings findings) {
         library.eachValue((value, metric) -> words(value.value().definition(), metric, true, findings));
         library.eachQuestion((question, metric) -> words(question.definition(), metric, false, findings));
+        library.eachGiven((file, metric) -> words(file.definition(), metric, false, findings));
     }
 
     private static void words(

@@ -18,7 +18,8 @@ final class VerdictWord implements Rule {
     }
 
     private static final Pattern JUDGEMENT = Pattern.compile(
-            "(?i)\\b(proved?|proven|superior|inferior|equivalent|identical|outperforms?|no effect|negative result|trend|significant(ly)?)\\b");
+            "(?i)\\b(proved?|proven|superior(ity)?|inferior(ity)?(?! vena)|equivalen(t|ce)|identical(ly)?|outperform(s|ed)?"
+                    + "|no effect|negative result|trends?|significan(t|tly|ce))\\b");
 
     @Override
     public void check(Context library, Findings findings) {

@@ -26,6 +26,9 @@ public final class Suggest {
 
     /** "Write `temperature`" when something is near, else the whole list of what could stand there. */
     public static String instruction(String word, Collection<String> known) {
+        if (known.isEmpty()) {
+            return "take it out: nothing can stand here";
+        }
         return nearest(word, known)
                 .map(k -> "did you mean `" + k + "`?")
                 .orElseGet(() -> "known here: "

@@ -58,6 +58,13 @@ public sealed interface Tolerance {
                         "a tolerance is not negative, got `" + body + "`",
                         "write the distance allowed, such as `1 g/dL`");
             }
+            if (ofValue && !percent) {
+                return Parsed.fault(
+                        0,
+                        text.length(),
+                        "`%s` is no share of a value".formatted(amount),
+                        "write per cent, such as `5 % of the value`");
+            }
             if (ofValue || (percent && !printed.unit().convertsTo(unit))) {
                 return Parsed.ok(new Relative(printed));
             }

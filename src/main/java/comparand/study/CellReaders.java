@@ -4,7 +4,6 @@ import comparand.diag.Diagnostic;
 import comparand.diag.Located;
 import comparand.diag.Suggest;
 import comparand.metric.Aspect;
-import comparand.metric.Condition;
 import comparand.metric.Input;
 import comparand.metric.Nature;
 import comparand.model.Library;
@@ -106,10 +105,22 @@ final class CellReaders {
                     Suggest.instruction(id.value(), conditions.keySet()));
             return Optional.empty();
         }
-        return known.get().isNumber()
-                ? number(id, column, heading, known.flatMap(Condition::unit))
-                : Optional.of((cell, row) ->
-                        row.word(id.value(), decoded(cell, column).orElse(cell)));
+        var condition = known.get();
+        return condition.isNumber()
+                ? number(id, column, heading, condition.unit())
+                : Optional.of((cell, row) -> {
+                    var word = decoded(cell, column).orElse(cell);
+                    if (condition.words().isEmpty() || condition.words().contains(word)) {
+                        row.word(id.value(), word);
+                    } else {
+                        row.fault(
+                                "code-unknown",
+                                heading,
+                                "`%s` is not a word for `%s`".formatted(word, id.value()),
+                                "add its meaning to `codes:` of this column; %s"
+                                        .formatted("it knows " + String.join(", ", condition.words())));
+                    }
+                });
     }
 
     private Optional<CellReader> metric(Located<String> id, ColumnRecord column, String heading) {

@@ -23,7 +23,8 @@ public record DataFileRecord(
         @Meaning("The metrics to be computed from it") @AtLeast(1)
         List<Located<String>> gives,
 
-        @Meaning("The conditions, and aspects of the definition, whose steps make separate groups") @Key("grouped-by")
+        @Meaning("The conditions whose steps make separate groups; variants of the definition always do")
+        @Key("grouped-by")
         List<Located<String>> groupedBy,
 
         @Meaning("average or refuse: what to do when one unit was tested more than once at one step")

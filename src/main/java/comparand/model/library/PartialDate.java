@@ -1,12 +1,14 @@
 package comparand.model.library;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.Year;
 import java.time.YearMonth;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
 /** A date known to the day, the month or the year: {@code 2024-03-18}, {@code 2024-03}, {@code 2024}. */
-public record PartialDate(String text, LocalDate earliest) implements Comparable<PartialDate> {
+public record PartialDate(String text, LocalDate earliest, LocalDate latest) implements Comparable<PartialDate> {
 
     private static final Pattern YEAR = Pattern.compile("\\d{4}");
     private static final Pattern MONTH = Pattern.compile("\\d{4}-\\d{2}");
@@ -16,15 +18,20 @@ public record PartialDate(String text, LocalDate earliest) implements Comparable
     public static Optional<PartialDate> read(String text) {
         try {
             if (YEAR.matcher(text).matches()) {
-                return Optional.of(new PartialDate(text, LocalDate.of(Integer.parseInt(text), 1, 1)));
+                var year = Year.parse(text);
+                return Optional.of(
+                        new PartialDate(text, year.atDay(1), year.atMonth(12).atEndOfMonth()));
             }
             if (MONTH.matcher(text).matches()) {
-                return Optional.of(new PartialDate(text, YearMonth.parse(text).atDay(1)));
+                var month = YearMonth.parse(text);
+                return Optional.of(new PartialDate(text, month.atDay(1), month.atEndOfMonth()));
             }
-            return DAY.matcher(text).matches()
-                    ? Optional.of(new PartialDate(text, LocalDate.parse(text)))
-                    : Optional.empty();
-        } catch (java.time.DateTimeException e) {
+            if (DAY.matcher(text).matches()) {
+                var day = LocalDate.parse(text);
+                return Optional.of(new PartialDate(text, day, day));
+            }
+            return Optional.empty();
+        } catch (DateTimeException e) {
             return Optional.empty();
         }
     }

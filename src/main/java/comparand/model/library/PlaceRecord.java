@@ -3,6 +3,7 @@ package comparand.model.library;
 import comparand.diag.Located;
 import java.util.Optional;
 import java.util.StringJoiner;
+import java.util.stream.Stream;
 
 /** Where in a source a value stands: where a reader can put a finger. */
 public record PlaceRecord(
@@ -19,6 +20,11 @@ public record PlaceRecord(
 
         @Meaning("Section, where there is no page, table or figure")
         Optional<Located<String>> section) {
+
+    /** Whether a reader could put a finger on it: a row or column alone leads nowhere. */
+    public boolean canBeFound() {
+        return Stream.of(page, table, figure, equation, section).anyMatch(Optional::isPresent);
+    }
 
     /** {@code page 7, table 2, row 3}. */
     public String text() {
