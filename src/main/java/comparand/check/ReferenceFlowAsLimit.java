@@ -1,6 +1,7 @@
 package comparand.check;
 
 import comparand.diag.Located;
+import comparand.metric.LabelledFlow;
 import java.util.regex.Pattern;
 
 /**
@@ -28,7 +29,7 @@ final class ReferenceFlowAsLimit implements Rule {
                     + v.value().quote().map(Located::value).orElse("");
             boolean reference = NAMED.matcher(words).find();
             var metric = v.value().metric();
-            if (metric.value().equals("labelled-blood-flow") && reference) {
+            if (metric.value().equals(LabelledFlow.LIMITS) && reference) {
                 findings.hold(
                         v,
                         metric.span(),
@@ -36,7 +37,7 @@ final class ReferenceFlowAsLimit implements Rule {
                                 .formatted(v.id()),
                         "the reference flow is no limit of use and may lie above it",
                         "write `metric: reference-blood-flow`, and record the labelled flow from its own place");
-            } else if (metric.value().equals("reference-blood-flow") && !reference) {
+            } else if (metric.value().equals(LabelledFlow.REFERENCE) && !reference) {
                 findings.hold(
                         v,
                         metric.span(),

@@ -1,16 +1,12 @@
 package comparand.compose;
 
-import comparand.metric.Metric;
 import comparand.model.Answer;
 import comparand.model.Comparand;
 import comparand.model.Comparison;
-import comparand.model.Margin;
 import comparand.model.Summary;
 import comparand.model.Verdict;
 import comparand.model.library.SampleUnit;
 import comparand.stat.Interval;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 
 /** The answer of a comparison in words. */
@@ -20,14 +16,12 @@ final class AnswerText {
     private final Figures figures;
     private final ConditionLine conditions;
     private final Names names;
-    private final int family;
 
-    AnswerText(Words words, Figures figures, ConditionLine conditions, Names names, int family) {
+    AnswerText(Words words, Figures figures, ConditionLine conditions, Names names) {
         this.words = words;
         this.figures = figures;
         this.conditions = conditions;
         this.names = names;
-        this.family = family;
     }
 
     /** The answer as one sentence without a full stop, for a table. */
@@ -53,7 +47,7 @@ final class AnswerText {
                                 "asSe",
                                 verdict(a.asSe(), decimals, comparison),
                                 "shownSe",
-                                difference(a.asSe(), decimals));
+                                figures.difference(a.asSe(), decimals));
             }
 
             @Override
@@ -103,43 +97,6 @@ final class AnswerText {
                 : words.say("answer.events.source", "locator", names.locator(theirs));
     }
 
-    /** What belongs to an answer and does not fit its cell: where it flips, rounding, the number of comparisons. */
-    List<String> remarks(Comparison comparison) {
-        var remarks = new ArrayList<String>();
-        var metric = comparison.pairing().ours().metric();
-        tested(comparison.answer())
-                .flatMap(t -> flipsAt(t, comparison.margin()).map(f -> flip(f, t, metric)))
-                .ifPresent(remarks::add);
-        if (comparison.answer() instanceof Answer.Nominal nominal && nominal.rounding() > 0) {
-            int decimals = figures.of(comparison.pairing().ours(), nominal.difference());
-            remarks.add(words.say(
-                    "answer.nominal.rounding",
-                    "low",
-                    figures.number(nominal.difference() - nominal.rounding(), decimals),
-                    "high",
-                    figures.number(nominal.difference() + nominal.rounding(), decimals),
-                    "unit",
-                    metric.differenceUnit()));
-        }
-        if (adjustmentMatters(comparison)) {
-            remarks.add(words.say(
-                    "answer.adjusted.unclear",
-                    "m",
-                    String.valueOf(family),
-                    "p",
-                    figures.p(comparison.adjustedP().getAsDouble())));
-        }
-        return remarks;
-    }
-
-    /** The interval leaves out zero, and allowing for the number of comparisons it would not. */
-    private static boolean adjustmentMatters(Comparison comparison) {
-        return comparison.adjustedP().isPresent()
-                && comparison.adjustedP().getAsDouble() >= 0.05
-                && comparison.answer() instanceof Answer.Tested t
-                && !t.interval().contains(0);
-    }
-
     /** The test behind an answer, if there is one. */
     static Optional<Answer.Tested> tested(Answer answer) {
         if (answer instanceof Answer.Tested t) {
@@ -149,48 +106,6 @@ final class AnswerText {
             return Optional.of(a.taken());
         }
         return answer instanceof Answer.EitherReading e ? Optional.of(e.asSd()) : Optional.empty();
-    }
-
-    /** The margin at which a firm answer would change. */
-    static Optional<Double> flipsAt(Answer.Tested tested, Optional<Margin> margin) {
-        if (margin.isEmpty()) {
-            return Optional.empty();
-        }
-        return switch (tested.verdict()) {
-            case HIGHER_BEYOND_MARGIN -> Optional.of(tested.interval().low());
-            case LOWER_BEYOND_MARGIN -> Optional.of(-tested.interval().high());
-            case NONE_AS_LARGE_AS_MARGIN, SMALLER_THAN_MARGIN ->
-                Optional.of(Math.max(-tested.interval().low(), tested.interval().high()));
-            case HIGHER_MARGIN_OPEN, LOWER_MARGIN_OPEN, NOT_SETTLED, HIGHER, LOWER -> Optional.empty();
-        };
-    }
-
-    private String flip(double at, Answer.Tested tested, Metric metric) {
-        boolean below =
-                tested.verdict() == Verdict.HIGHER_BEYOND_MARGIN || tested.verdict() == Verdict.LOWER_BEYOND_MARGIN;
-        return words.say(
-                        "answer.flips",
-                        "side",
-                        words.say(below ? "answer.flips.below" : "answer.flips.above"),
-                        "at",
-                        figures.number(at, figures.ofDifference(metric, tested.interval())),
-                        "unit",
-                        metric.differenceUnit())
-                .strip();
-    }
-
-    /** {@code +17.2 (12.8 to 21.6)}. */
-    String difference(Metric metric, Answer.Tested tested) {
-        return difference(tested, figures.ofDifference(metric, tested.interval()));
-    }
-
-    private String difference(Answer.Tested tested, int decimals) {
-        return signed(tested.difference().value(), decimals) + " (" + figures.range(tested.interval(), decimals) + ")";
-    }
-
-    String signed(double value, int decimals) {
-        var text = figures.number(value, decimals);
-        return value > 0 && !text.startsWith("\u2212") ? "+" + text : text;
     }
 
     /** The verdict of an interval against the margin, in words. */

@@ -4,7 +4,10 @@ import comparand.document.Block.Align;
 import comparand.document.Block.Column;
 import comparand.document.Cell;
 import comparand.metric.Metric;
+import comparand.model.Answer;
 import comparand.model.Comparand;
+import comparand.model.Comparison;
+import comparand.model.Origin;
 import comparand.model.Pairing;
 import comparand.model.Standing;
 import comparand.model.Summary;
@@ -110,6 +113,23 @@ final class Cells {
     Cell limitOfDifference(Metric metric, Interval interval, boolean low) {
         return run.figures()
                 .cell(low ? interval.low() : interval.high(), run.figures().ofDifference(metric, interval), "", "");
+    }
+
+    /** A difference with its interval, or the difference of two nominal figures. */
+    Cell differenceInWords(Comparison c) {
+        if (c.answer() instanceof Answer.Nominal nominal) {
+            return Cell.words(run.figures()
+                    .signed(nominal.difference(), run.figures().of(c.pairing().ours(), nominal.difference())));
+        }
+        return AnswerText.tested(c.answer())
+                .map(t -> Cell.words(run.figures().difference(c.pairing().ours().metric(), t)))
+                .orElseGet(this::none);
+    }
+
+    /** The step or group of a local result. */
+    Cell step(Comparand comparand) {
+        var group = comparand.origin().fold(p -> "", Origin.Local::group);
+        return group.isEmpty() ? none() : Cell.words(group);
     }
 
     private static Optional<Moments> moments(Comparand comparand) {

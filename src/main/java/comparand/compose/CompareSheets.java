@@ -12,7 +12,6 @@ import comparand.model.Comparison;
 import comparand.model.ConditionVerdict;
 import comparand.model.ConditionVerdict.Mark;
 import comparand.model.Label;
-import comparand.model.Origin;
 import comparand.model.Pairing;
 import comparand.model.Standing;
 import comparand.model.Summary;
@@ -79,12 +78,12 @@ final class CompareSheets {
         var ours = pairing.ours();
         var theirs = pairing.theirs();
         var interval = AnswerText.tested(comparison.answer()).map(Answer.Tested::interval);
-        var remarks = run.answers().remarks(comparison);
+        var remarks = run.remarks().of(comparison);
         return List.of(
                 Cell.words(metric.name()),
                 cells.unit(metric),
                 Cell.words(run.names().brief(ours.device())),
-                step(ours),
+                cells.step(ours),
                 Cell.words(against(pairing)),
                 ours.isLocal() ? cells.centre(ours, Standing.SAME) : figureOf(ours),
                 cells.sd(ours),
@@ -114,11 +113,6 @@ final class CompareSheets {
 
     private Cell figureOf(Comparand comparand) {
         return cells.centre(comparand, comparand.isConverted() ? Standing.SAME_AFTER_CONVERSION : Standing.SAME);
-    }
-
-    private Cell step(Comparand comparand) {
-        var group = comparand.origin().fold(p -> "", Origin.Local::group);
-        return group.isEmpty() ? cells.none() : Cell.words(group);
     }
 
     private String against(Pairing pairing) {
@@ -188,7 +182,7 @@ final class CompareSheets {
         return List.of(
                 Cell.words(metric.name()),
                 Cell.words(run.names().brief(pairing.ours().device())),
-                step(pairing.ours()),
+                cells.step(pairing.ours()),
                 Cell.words(against(pairing)),
                 Cell.words(v.name()),
                 Cell.words(v.ours().isBlank() ? "1" : v.ours()),
@@ -229,7 +223,7 @@ final class CompareSheets {
         return List.of(
                 Cell.words(metric.name()),
                 Cell.words(run.names().brief(pairing.ours().device())),
-                step(pairing.ours()),
+                cells.step(pairing.ours()),
                 Cell.words(run.summaries().withUnit(pairing.ours())),
                 Cell.words(against(pairing)),
                 pairing.theirs().isLocal() ? cells.none() : Cell.words(SummaryText.printed(pairing.theirs())),

@@ -2,6 +2,7 @@ package comparand.compose;
 
 import comparand.document.Cell;
 import comparand.metric.Metric;
+import comparand.model.Answer;
 import comparand.model.Comparand;
 import comparand.model.Origin;
 import comparand.model.Step;
@@ -138,5 +139,21 @@ final class Figures {
     /** A share in per cent: whole above 10, one decimal below. */
     String percent(double share) {
         return number(100 * share, share >= 0.1 ? 0 : 1);
+    }
+
+    /** {@code +17.2 (12.8 to 21.6)}. */
+    String difference(Metric metric, Answer.Tested tested) {
+        return difference(tested, ofDifference(metric, tested.interval()));
+    }
+
+    /** The same with the digits of another interval. */
+    String difference(Answer.Tested tested, int decimals) {
+        return signed(tested.difference().value(), decimals) + " (" + range(tested.interval(), decimals) + ")";
+    }
+
+    /** With a sign, also where it is plus. */
+    String signed(double value, int decimals) {
+        var text = number(value, decimals);
+        return value > 0 && !text.startsWith("\u2212") ? "+" + text : text;
     }
 }

@@ -34,7 +34,7 @@ final class PairResults {
                 run.conditions().line(pairing),
                 pairing.verdicts().stream().map(PairResults::verdict).toList(),
                 answer(comparison),
-                run.answers().remarks(comparison),
+                run.remarks().of(comparison),
                 run.conditions().distortions(pairing),
                 run.conditions().qualifiers(pairing),
                 run.conditions().toMakeComparable(pairing));
@@ -102,7 +102,7 @@ final class PairResults {
                         Optional.of(a.rounding()),
                         lower(a.verdict()),
                         Optional.empty(),
-                        run.answers().signed(a.difference(), decimals));
+                        run.figures().signed(a.difference(), decimals));
                 return plain("nominal", sentence, Optional.of(d), Optional.empty());
             }
 
@@ -162,8 +162,8 @@ final class PairResults {
                 Optional.of(a.difference().p()),
                 Optional.empty(),
                 lower(a.verdict()),
-                AnswerText.flipsAt(a, comparison.margin()),
-                run.answers().difference(comparison.pairing().ours().metric(), a));
+                Remarks.flipsAt(a, comparison.margin()),
+                run.figures().difference(comparison.pairing().ours().metric(), a));
     }
 
     private static String lower(Enum<?> constant) {

@@ -22,6 +22,7 @@ final class Run {
     private final SummaryText summaries;
     private final ConditionLine conditions;
     private final AnswerText answers;
+    private final Remarks remarks;
     private final TrailText trails;
     private final Tolerances tolerances;
 
@@ -32,7 +33,8 @@ final class Run {
         this.names = new Names(compared, words);
         this.summaries = new SummaryText(words, figures);
         this.conditions = new ConditionLine(words, names);
-        this.answers = new AnswerText(words, figures, conditions, names, familySize());
+        this.answers = new AnswerText(words, figures, conditions, names);
+        this.remarks = new Remarks(words, figures, conditions, familySize());
         this.trails = new TrailText(words);
         this.tolerances = new Tolerances(library().catalogue(), dossier());
     }
@@ -106,6 +108,10 @@ final class Run {
 
     AnswerText answers() {
         return answers;
+    }
+
+    Remarks remarks() {
+        return remarks;
     }
 
     Tolerances tolerances() {

@@ -10,6 +10,7 @@ import comparand.document.result.QuestionResult.ToleranceResult;
 import comparand.document.result.ResultSet;
 import comparand.document.result.SetAsideResult;
 import comparand.document.result.SourceResult;
+import comparand.metric.Metric;
 import comparand.metric.Nature;
 import comparand.model.library.DeviceRecord;
 import comparand.model.library.SourceRecord;
@@ -212,17 +213,18 @@ final class SharedTables {
                 run.library().source(device.instructions().value()).orElseThrow();
         return source.values().stream()
                 .filter(v -> v.device().value().equals(device.id()))
-                .filter(v -> run.library()
-                                .catalogue()
-                                .find(v.metric().value())
-                                .orElseThrow()
-                                .nature()
-                        == Nature.STATED)
-                .filter(v -> !v.metric().value().equals("labelled-blood-flow"))
+                .filter(v -> isNominal(
+                        run.library().catalogue().find(v.metric().value()).orElseThrow(), device))
                 .map(v -> new StatedProperty(
                         new Property("technical", metricName(v.metric().value())),
                         new Stated(v.printed().value(), run.names().locator(source, v))))
                 .toList();
+    }
+
+    /** Limits of use stand among the properties already. */
+    private static boolean isNominal(Metric metric, DeviceRecord device) {
+        return metric.nature() == Nature.STATED
+                && metric.limits().flatMap(device::limit).isEmpty();
     }
 
     private List<Cell> row(Property property, Map<String, Stated> byDevice, List<DeviceRecord> devices) {

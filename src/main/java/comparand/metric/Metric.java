@@ -103,6 +103,11 @@ public final class Metric {
         return b.interpolatesOver;
     }
 
+    /** The condition whose labelled limits it states, if it states limits of use. */
+    public Optional<String> limits() {
+        return b.limits;
+    }
+
     /** Outside of these a value is worth a second look. */
     public Bounds plausible() {
         return b.plausible;
@@ -155,6 +160,7 @@ public final class Metric {
         private List<Aspect> aspects = new ArrayList<>();
         private List<ConditionUse> conditions = new ArrayList<>();
         private Optional<String> interpolatesOver = Optional.empty();
+        private Optional<String> limits = Optional.empty();
         private Bounds plausible = Bounds.ANY;
         private Bounds possible = Bounds.ANY;
         private List<Citation> citations = new ArrayList<>();
@@ -225,6 +231,11 @@ public final class Metric {
 
         public Builder interpolatesOver(Condition condition) {
             interpolatesOver = Optional.of(condition.id());
+            return this;
+        }
+
+        public Builder limits(Condition condition) {
+            limits = Optional.of(condition.id());
             return this;
         }
 

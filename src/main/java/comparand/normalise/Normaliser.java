@@ -157,7 +157,7 @@ public final class Normaliser {
                         "unit",
                         metric.unit().spelling(),
                         "factor",
-                        printed.unit().stepIn(metric.unit()).toString().replace(" ", "")));
+                        printed.unit().factorTo(metric.unit())));
     }
 
     private static Optional<Printed> figure(ValueRecord value) {

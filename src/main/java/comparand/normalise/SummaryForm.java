@@ -71,7 +71,8 @@ final class SummaryForm {
         }
         if (value.about().isPresent()) {
             var about = value.about().get().value();
-            return new Summary.Point(onFooting(about), footing.spread(roughHalfUnit(about)), PointKind.ABOUT);
+            return new Summary.Point(
+                    onFooting(about), footing.spread(about.roughHalfUnitIn(metric.unit())), PointKind.ABOUT);
         }
         if (value.readFromFigure().isPresent()) {
             return fromFigure();
@@ -285,13 +286,6 @@ final class SummaryForm {
     /** An end of a range: it takes part in both. */
     private double end(SpreadRecord spread, int i) {
         return onFooting(spread.figures().get(i).value());
-    }
-
-    /** "About 60" may stand for anything that rounds to its last digit that is not zero. */
-    private double roughHalfUnit(Printed printed) {
-        var plain = printed.number().value().stripTrailingZeros();
-        double place = Math.pow(10, -plain.scale());
-        return 0.5 * place * printed.unit().stepIn(metric.unit()).doubleValue();
     }
 
     private static Label weakest(Label a, Label b) {

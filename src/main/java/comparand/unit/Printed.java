@@ -39,6 +39,12 @@ public record Printed(PrintedNumber number, Unit unit) {
         return unit.stepIn(target).doubleValue() * number.halfUnit();
     }
 
+    /** Half a unit in the last place that is not zero: "about 60" may stand for anything that rounds to it. */
+    public double roughHalfUnitIn(Unit target) {
+        double place = Math.pow(10, -number.value().stripTrailingZeros().scale());
+        return unit.stepIn(target).doubleValue() * 0.5 * place;
+    }
+
     /** As written: {@code 9.3 kPa}. */
     @Override
     public String toString() {

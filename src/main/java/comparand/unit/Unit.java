@@ -100,6 +100,11 @@ public final class Unit {
         return scale.equals(target.scale) ? BigFraction.ONE : scale.step().divide(target.scale.step());
     }
 
+    /** The exact factor of {@link #stepIn} as a number or a fraction: {@code 1000}, {@code 50000/66661}. */
+    public String factorTo(Unit target) {
+        return stepIn(target).toString().replace(" ", "");
+    }
+
     private void requireConvertible(Unit target) {
         if (!convertsTo(target)) {
             throw new IllegalArgumentException(code + " does not convert to " + target.code);

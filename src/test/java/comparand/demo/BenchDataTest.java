@@ -53,7 +53,7 @@ class BenchDataTest {
         return Stream.of(flow, exchanger, haemolysis, bubbles).flatMap(s -> s);
     }
 
-    private static DynamicTest summary(String metric, String device, String group, BenchData.Target target) {
+    private static DynamicTest summary(String metric, String device, String group, Target target) {
         var id = "bench-norrisgate/" + metric + "/" + DEVICES.getOrDefault(device, device) + "/" + group;
         return dynamicTest(id + ": " + target.mean() + " (" + target.sd() + ")", () -> {
             JsonNode summary = Built.demo().comparand(id).get("summary");

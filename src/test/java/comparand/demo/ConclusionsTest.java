@@ -1,12 +1,16 @@
 package comparand.demo;
 
+import static comparand.demo.DemoOutputs.difference;
+import static comparand.demo.DemoOutputs.inBoth;
+import static comparand.demo.DemoOutputs.mark;
+import static comparand.demo.DemoOutputs.nowhere;
+import static comparand.demo.DemoOutputs.rounded;
+import static comparand.demo.DemoOutputs.shown;
+import static comparand.demo.DemoOutputs.texts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import comparand.support.Built;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
@@ -256,56 +260,5 @@ class ConclusionsTest {
                 .containsEntry("B33", "same-study")
                 .containsEntry("B34", "retracted")
                 .hasSize(3);
-    }
-
-    private static String shown(JsonNode pair) {
-        return pair.get("answer").get("difference").get("shown").asText();
-    }
-
-    private static double difference(JsonNode pair) {
-        return pair.get("answer").get("difference").get("value").asDouble();
-    }
-
-    private static String mark(JsonNode pair, String condition) {
-        return Built.all(pair.get("conditions")).stream()
-                .filter(c -> c.get("id").asText().equals(condition))
-                .findFirst()
-                .map(c -> c.get("verdict").asText())
-                .orElse("absent");
-    }
-
-    private static List<String> texts(JsonNode list) {
-        return Built.all(list).stream().map(JsonNode::asText).toList();
-    }
-
-    private static String rounded(JsonNode range, int decimals) {
-        return (fixed(range.get("low").asDouble(), decimals) + " to "
-                        + fixed(range.get("high").asDouble(), decimals))
-                .replace('-', '−');
-    }
-
-    private static String fixed(double value, int decimals) {
-        return BigDecimal.valueOf(value)
-                .setScale(decimals, RoundingMode.HALF_UP)
-                .toPlainString();
-    }
-
-    private void inBoth(String inPdf, String inWorkbook) {
-        assertThat(demo.pdf()).contains(inPdf);
-        assertThat(cells()).anySatisfy(c -> assertThat(c).contains(inWorkbook));
-    }
-
-    private void nowhere(String... texts) {
-        for (var text : texts) {
-            assertThat(demo.pdf()).doesNotContain(text);
-            assertThat(cells()).noneMatch(c -> c.contains(text));
-        }
-    }
-
-    private List<String> cells() {
-        return demo.workbook().stream()
-                .flatMap(List::stream)
-                .map(c -> c.replace('\u00a0', ' '))
-                .toList();
     }
 }

@@ -1,0 +1,106 @@
+package comparand.compose;
+
+import comparand.metric.Metric;
+import comparand.model.Answer;
+import comparand.model.Comparison;
+import comparand.model.Margin;
+import comparand.model.Verdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What belongs to an answer and stands beside it: where it would flip, rounding, the number of comparisons. */
+final class Remarks {
+
+    private final Words words;
+    private final Figures figures;
+    private final ConditionLine conditions;
+    private final int family;
+
+    /**
+     * Remarks of one run.
+     *
+     * @param family how many comparisons the adjusted p values allow for
+     */
+    Remarks(Words words, Figures figures, ConditionLine conditions, int family) {
+        this.words = words;
+        this.figures = figures;
+        this.conditions = conditions;
+        this.family = family;
+    }
+
+    /** What belongs to an answer and does not fit its cell: where it flips, rounding, the number of comparisons. */
+    List<String> of(Comparison comparison) {
+        var remarks = new ArrayList<String>();
+        var metric = comparison.pairing().ours().metric();
+        AnswerText.tested(comparison.answer())
+                .flatMap(t -> flipsAt(t, comparison.margin()).map(f -> flip(f, t, metric)))
+                .ifPresent(remarks::add);
+        if (comparison.answer() instanceof Answer.Nominal nominal && nominal.rounding() > 0) {
+            int decimals = figures.of(comparison.pairing().ours(), nominal.difference());
+            remarks.add(words.say(
+                    "answer.nominal.rounding",
+                    "low",
+                    figures.number(nominal.difference() - nominal.rounding(), decimals),
+                    "high",
+                    figures.number(nominal.difference() + nominal.rounding(), decimals),
+                    "unit",
+                    metric.differenceUnit()));
+        }
+        if (adjustmentMatters(comparison)) {
+            remarks.add(words.say(
+                    "answer.adjusted.unclear",
+                    "m",
+                    String.valueOf(family),
+                    "p",
+                    figures.p(comparison.adjustedP().getAsDouble())));
+        }
+        return remarks;
+    }
+
+    /** The interval leaves out zero, and allowing for the number of comparisons it would not. */
+    private static boolean adjustmentMatters(Comparison comparison) {
+        return comparison.adjustedP().isPresent()
+                && comparison.adjustedP().getAsDouble() >= 0.05
+                && comparison.answer() instanceof Answer.Tested t
+                && !t.interval().contains(0);
+    }
+
+    /** The margin at which a firm answer would change. */
+    static Optional<Double> flipsAt(Answer.Tested tested, Optional<Margin> margin) {
+        if (margin.isEmpty()) {
+            return Optional.empty();
+        }
+        return switch (tested.verdict()) {
+            case HIGHER_BEYOND_MARGIN -> Optional.of(tested.interval().low());
+            case LOWER_BEYOND_MARGIN -> Optional.of(-tested.interval().high());
+            case NONE_AS_LARGE_AS_MARGIN, SMALLER_THAN_MARGIN ->
+                Optional.of(Math.max(-tested.interval().low(), tested.interval().high()));
+            case HIGHER_MARGIN_OPEN, LOWER_MARGIN_OPEN, NOT_SETTLED, HIGHER, LOWER -> Optional.empty();
+        };
+    }
+
+    private String flip(double at, Answer.Tested tested, Metric metric) {
+        boolean below =
+                tested.verdict() == Verdict.HIGHER_BEYOND_MARGIN || tested.verdict() == Verdict.LOWER_BEYOND_MARGIN;
+        return words.say(
+                        "answer.flips",
+                        "side",
+                        words.say(below ? "answer.flips.below" : "answer.flips.above"),
+                        "at",
+                        figures.number(at, figures.ofDifference(metric, tested.interval())),
+                        "unit",
+                        metric.differenceUnit())
+                .strip();
+    }
+
+    /** What a reader would ask next: expected directions, what is not held against the pair, and the remarks. */
+    List<String> notes(Comparison c) {
+        var texts = new ArrayList<>(conditions.distortions(c.pairing()));
+        if (c.pairing().standing().isCompared()) {
+            texts.addAll(conditions.qualifiers(c.pairing()));
+        }
+        of(c).forEach(r -> texts.add(r + "."));
+        return texts;
+    }
+}

@@ -1,0 +1,75 @@
+package comparand.architecture;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** Who may use whom: one line per package. The law of the house; a package that is not listed here does not exist. */
+final class Floors {
+
+    /**
+     * A package with what it may use beside the JDK, itself, and annotations for null.
+     *
+     * @param ours packages of this project
+     * @param libraries packages of others, with all below them
+     */
+    record Room(Set<String> ours, Set<String> libraries) {}
+
+    static final Map<String, Room> TABLE = new TreeMap<>();
+
+    static {
+        // floor 0
+        room("diag");
+        room("stat").with("org.apache.commons.math3", "org.apache.commons.statistics");
+        room("document", "document.result");
+        room("document.result");
+        // floor 1
+        room("unit", "diag").with("org.apache.commons.numbers.fraction");
+        room("flow", "diag");
+        // floor 2
+        room("metric", "unit");
+        // floor 3
+        room("model", "model.library", "metric", "unit", "stat", "diag");
+        room("model.library", "metric", "unit", "stat", "diag");
+        // floor 4: the stages see the floors below them, and never each other
+        stage("read", "read.yaml").with("de.siegmar.fastcsv");
+        room("read.yaml", "model.library", "unit", "diag")
+                .with("org.snakeyaml.engine", "com.fasterxml.jackson.databind");
+        stage("check");
+        stage("study");
+        stage("normalise");
+        stage("match");
+        stage("compare");
+        stage("compose", "document", "document.result");
+        // floor 4: the writers see the finished document, and one library each
+        room("write", "document");
+        room("write.json", "document.result").with("com.fasterxml.jackson");
+        room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
+        room("write.pdf", "write", "document").with("com.lowagie");
+        // floor 5
+        var all = List.copyOf(TABLE.keySet());
+        room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");
+    }
+
+    private Floors() {}
+
+    /** The line of a package that is being written. */
+    private record Line(String name, Room room) {
+        void with(String... libraries) {
+            TABLE.put(name, new Room(room.ours, Set.of(libraries)));
+        }
+    }
+
+    private static Line room(String name, String... ours) {
+        var line = new Line(name, new Room(Set.of(ours), Set.of()));
+        TABLE.put(name, line.room);
+        return line;
+    }
+
+    private static Line stage(String name, String... more) {
+        var below = Stream.of("model", "model.library", "metric", "unit", "flow", "stat", "diag");
+        return room(name, Stream.concat(below, Stream.of(more)).toArray(String[]::new));
+    }
+}
