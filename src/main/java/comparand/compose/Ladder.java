@@ -6,6 +6,7 @@ import comparand.model.Comparison;
 import comparand.model.SetAside;
 import java.util.List;
 import java.util.Optional;
+import java.util.StringJoiner;
 
 /** The ladder from print to table for one value, as text for a terminal: rung by rung, then what it was set beside. */
 public final class Ladder {
@@ -50,7 +51,15 @@ public final class Ladder {
             }
         }
         out.append("%n  On our footing: %s%s%n".formatted(run.summaries().withUnit(c), n(c)));
-        out.append("  Definition: %s%n".formatted(c.definition()));
+        c.metric()
+                .definition()
+                .forEach(a -> out.append("  %s: %s%n"
+                        .formatted(
+                                a.name(),
+                                c.definition()
+                                        .get(a.id())
+                                        .map(a::text)
+                                        .orElseGet(() -> run.words().say("not-reported")))));
         c.conditions().forEach((id, is) -> out.append("  %s: %s%n".formatted(name(id), is.text())));
         run.compared().matched().evidence().setAside().stream()
                 .filter(a -> a.comparand().id().equals(c.id()))
@@ -79,12 +88,15 @@ public final class Ladder {
         var other = x.pairing().ours().id().equals(c.id())
                 ? x.pairing().theirs()
                 : x.pairing().ours();
-        return "Set beside %s: %s%n%s%n%s%n%s."
-                .formatted(
-                        other.id(),
-                        run.summaries().withUnit(other),
-                        run.words().say("standing." + x.pairing().standing().name()),
-                        run.conditions().line(x.pairing()),
-                        ConditionLine.upperFirst(run.answers().of(x)));
+        var lines = new StringJoiner(System.lineSeparator());
+        lines.add("Set beside %s: %s".formatted(other.id(), run.summaries().withUnit(other)));
+        lines.add(run.words().say("standing." + x.pairing().standing().name()));
+        lines.add(run.conditions().line(x.pairing()));
+        AnswerText.tested(x.answer())
+                .ifPresent(t -> lines.add("Difference, ours minus theirs: "
+                        + run.figures().difference(x.pairing().ours().metric(), t)));
+        lines.add(ConditionLine.upperFirst(run.answers().of(x)) + ".");
+        run.remarks().notes(x).forEach(lines::add);
+        return lines.toString();
     }
 }

@@ -5,13 +5,11 @@ import static org.junit.jupiter.api.DynamicContainer.dynamicContainer;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import comparand.diag.Diagnostic;
 import comparand.read.LibraryReader;
 import comparand.support.LibraryCopy;
+import comparand.support.Specs;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -28,7 +26,6 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class RuleSpecTest {
 
-    private static final Path SPECS = Path.of("src/test/resources/spec/rules");
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 20);
 
     @TempDir
@@ -43,7 +40,7 @@ class RuleSpecTest {
     @Test
     void everyRuleHasASpecificationAndEverySpecificationARule() {
         var codes = Rules.ALL.stream().map(Rule::code).toList();
-        var specs = specs().map(s -> s.get("rule").asText()).toList();
+        var specs = Specs.of("rules").stream().map(s -> s.get("rule").asText()).toList();
 
         assertThat(codes).doesNotHaveDuplicates().hasSizeGreaterThanOrEqualTo(25);
         assertThat(specs).containsExactlyInAnyOrderElementsOf(codes);
@@ -51,7 +48,7 @@ class RuleSpecTest {
 
     @TestFactory
     Stream<DynamicNode> everyRuleFindsWhatItsSpecificationSaysAndNoMore() {
-        return specs().map(spec -> {
+        return Specs.of("rules").stream().map(spec -> {
             var code = spec.get("rule").asText();
             var cases = new ArrayList<DynamicNode>();
             assertThat(spec.get("finds")).as(code + " has a case it finds").isNotEmpty();
@@ -85,38 +82,13 @@ class RuleSpecTest {
     }
 
     private List<Diagnostic> edited(JsonNode c) throws IOException {
-        var library = LibraryCopy.of(
-                Path.of("templates/blank"), folder.resolve(c.get("id").asText()));
-        for (var edit : c.path("edits")) {
-            var file = library.resolve(edit.get("in").asText());
-            if (edit.has("write")) {
-                Files.writeString(file, edit.get("write").asText());
-                continue;
-            }
-            var text = Files.readString(file);
-            var old = edit.get("replace").asText();
-            assertThat(text).as(file.toString()).contains(old);
-            Files.writeString(file, text.replace(old, edit.get("by").asText()));
-        }
-        return findings(library);
+        return findings(Specs.edited(
+                Path.of("templates/blank"),
+                c.path("edits"),
+                folder.resolve(c.get("id").asText())));
     }
 
     private static List<Diagnostic> findings(Path library) {
         return LibraryReader.read(library).then(l -> Checker.check(l, TODAY)).findings();
-    }
-
-    private static Stream<JsonNode> specs() {
-        var mapper = new YAMLMapper();
-        try (var files = Files.list(SPECS)) {
-            return files.sorted().toList().stream().map(f -> {
-                try {
-                    return mapper.readTree(Files.readString(f));
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            });
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }
