@@ -67,6 +67,9 @@ class RuleSpecTest {
         assertThat(first.severity().name()).isEqualTo(c.get("severity").asText());
         assertThat(first.span().toString()).isEqualTo(c.get("at").asText());
         assertThat(first.message()).contains(c.get("says").asText());
+        if (c.has("ends")) {
+            assertThat(first.message()).endsWith(c.get("ends").asText());
+        }
         if (c.has("fix")) {
             assertThat(first.fix()).contains(c.get("fix").asText());
         }
