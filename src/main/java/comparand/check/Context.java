@@ -14,6 +14,7 @@ import comparand.model.library.QuestionRecord;
 import comparand.model.library.ValueRecord;
 import comparand.unit.Printed;
 import comparand.unit.PrintedRange;
+import comparand.unit.Rounding;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -83,7 +84,9 @@ record Context(Library library, List<DossierRecord> dossiers, LocalDate today) {
                 .filter(r -> FigureCalibration.canBeRead(r, metric))
                 .map(r -> new Amount(
                         r.points().get(0).span(),
-                        "the reading at " + r.points().get(0).value(),
+                        "a reading of "
+                                + Rounding.significant(r.reading(unit).value(), 3)
+                                        .toPlainString() + " " + unit,
                         r.reading(unit).value(),
                         Optional.empty()));
         return Stream.concat(printed, read);

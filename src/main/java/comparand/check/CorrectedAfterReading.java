@@ -33,7 +33,8 @@ final class CorrectedAfterReading implements Rule {
                 continue;
             }
             // a correction known to its month may have come on the last day of it
-            var since = status.since().get().value().latest();
+            var latest = status.since().get().value().latest();
+            var since = latest.isAfter(library.today()) ? library.today() : latest;
             source.values().stream()
                     .filter(v -> v.read().stream().allMatch(r -> r.on().value().isBefore(since)))
                     .forEach(v -> findings.hold(

@@ -31,6 +31,7 @@ final class FigureCalibration implements Rule {
             if (isMeasured(reading, metric)) {
                 axis(reading, metric, findings);
             }
+            uncertainty(reading, findings);
             if (canBeRead(reading, metric)) {
                 readings(value, reading, findings);
                 thirdTick(value, reading, metric, findings);
@@ -75,6 +76,9 @@ final class FigureCalibration implements Rule {
                     "the logarithm of one of its ticks does not exist",
                     "write `scale: linear`, or pick other ticks");
         }
+    }
+
+    private static void uncertainty(FigureReadingRecord reading, Findings findings) {
         if (reading.pointUncertainty().value().toDouble() < 0) {
             findings.stop(
                     reading.pointUncertainty().span(),
@@ -109,7 +113,7 @@ final class FigureCalibration implements Rule {
                 findings.hold(
                         value,
                         third.at().span(),
-                        "the third tick lies off the line by %s %% of the axis"
+                        "a further tick lies off the line by %s %% of the axis"
                                 .formatted(Rounding.halfUp(100 * off, 1).toPlainString()),
                         "the axis is bent, skewed, or a tick was misplaced",
                         "place the ticks again");

@@ -20,9 +20,9 @@ final class LimitAsValue implements Rule {
 
     private static final Pattern UPPER =
             Pattern.compile("(?i)\\b(up to|at most|no more than|maximum|max\\.?|bis zu|höchstens)\\b");
-    /** "min." after a number is minutes. */
-    private static final Pattern LOWER = Pattern.compile(
-            "(?i)\\b(at least|no less than|minimum|mindestens)\\b|(?<![\\d][\\s\u00a0])\\bmin\\.(?!\\w)");
+    /** "min." is minutes unless a number follows. */
+    private static final Pattern LOWER =
+            Pattern.compile("(?i)\\b(at least|no less than|minimum|mindestens)\\b|\\bmin\\.[\\s\u00a0]*(?=\\d)");
 
     @Override
     public void check(Context library, Findings findings) {
@@ -43,7 +43,7 @@ final class LimitAsValue implements Rule {
 
     /** A sign before the figure itself: "P < 0.05" beside it says nothing about it. */
     private static boolean signed(String signs, String digits, String words) {
-        return Pattern.compile("[" + signs + "]\\s*" + Pattern.quote(digits))
+        return Pattern.compile("[" + signs + "]=?[\\s\u00a0\u202f]*" + Pattern.quote(digits) + "(?!\\d|[.,·]\\d)")
                 .matcher(words)
                 .find();
     }

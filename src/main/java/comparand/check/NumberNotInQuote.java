@@ -60,7 +60,7 @@ final class NumberNotInQuote implements Rule {
     /** As a whole number of its own, however the thousands are set apart: 65 does not occur in 165 or in 6.5. */
     private static boolean occurs(String number, String text) {
         var digits = Pattern.compile(
-                "(?<![\\d.])" + Pattern.quote(bare(number).findFirst().orElseThrow()) + "(?!\\d|\\.\\d)");
+                "(?<![\\d.]|\\d,)" + Pattern.quote(bare(number).findFirst().orElseThrow()) + "(?!\\d|[.,]\\d)");
         return bare(text).anyMatch(reading -> digits.matcher(reading).find());
     }
 

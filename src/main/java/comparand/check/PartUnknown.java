@@ -2,6 +2,8 @@ package comparand.check;
 
 import comparand.diag.Suggest;
 import comparand.metric.Aspect;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -33,11 +35,18 @@ final class PartUnknown implements Rule {
                 .forEach(part -> {
                     var message = "no metric's definition speaks of a part `%s`".formatted(part.value());
                     var why = "what it adds would be missing from every sum over parts";
-                    if (Suggest.nearest(part.value(), known).isPresent()) {
-                        findings.stop(part.span(), message, why, Suggest.instruction(part.value(), known));
+                    var meant = meant(part.value(), known);
+                    if (meant.isPresent()) {
+                        findings.stop(part.span(), message, why, "did you mean `%s`?".formatted(meant.get()));
                     } else {
                         findings.note(part.span(), message, why, "nothing to mend if it plays no part in any value");
                     }
                 });
+    }
+
+    /** A word nearly the same, or one that the name contains: an exchanger is called heat-exchanger in print. */
+    private static Optional<String> meant(String part, Set<String> known) {
+        return Suggest.nearest(part, known)
+                .or(() -> known.stream().filter(part::contains).findFirst());
     }
 }

@@ -23,7 +23,7 @@ final class ReadOnce implements Rule {
             if (!once.isEmpty()) {
                 findings.note(
                         once.get(0).id().span(),
-                        "read by one person only: %d of the %d values of `%s`"
+                        "read by fewer than two people: %d of the %d values of `%s`"
                                 .formatted(once.size(), source.values().size(), source.id()),
                         "a slip of a single reader stays unseen",
                         "have a second person read them and add `{by: ..., on: ..., agrees: yes}` under `read:`");

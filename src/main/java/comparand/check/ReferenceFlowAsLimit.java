@@ -19,8 +19,8 @@ final class ReferenceFlowAsLimit implements Rule {
         return "reference-flow-as-limit";
     }
 
-    private static final Pattern NAMED =
-            Pattern.compile("(?i)\\breference\\s+(blood\\s+)?flow|\\breferenz(blut)?fluss|\\breferenz-blutfluss");
+    private static final Pattern NAMED = Pattern.compile(
+            "(?i)\\breference[\\s\u00a0-]+(blood[\\s\u00a0-]+)?flow|\\bflow[\\s\u00a0]*\\(reference\\)|\\breferenz-?(blut)?fluss");
 
     @Override
     public void check(Context library, Findings findings) {

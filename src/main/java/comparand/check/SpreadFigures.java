@@ -58,8 +58,10 @@ final class SpreadFigures implements Rule {
                         findings.hold(
                                 v,
                                 figures.get(0).span(),
-                                "both ends of this spread are printed as `%s`"
-                                        .formatted(figures.get(0).value()),
+                                "both ends of this spread are the same: `%s` and `%s`"
+                                        .formatted(
+                                                figures.get(0).value(),
+                                                figures.get(1).value()),
                                 "the spread is hidden below the printed digits, and no standard deviation can be found",
                                 "look for a table with more digits; or write `kind: not reported` and leave `of:` out");
                     }

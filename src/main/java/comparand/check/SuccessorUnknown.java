@@ -53,7 +53,9 @@ final class SuccessorUnknown implements Rule {
                     named.span(),
                     "there is no source `%s`".formatted(named.value()),
                     why,
-                    Suggest.instruction(named.value(), sources));
+                    Suggest.instruction(
+                            named.value(),
+                            sources.stream().filter(s -> !s.equals(source.id())).toList()));
         }
     }
 }

@@ -36,12 +36,15 @@ enum UnitFit {
         if (wanted.isNumber()) {
             return "write a bare number";
         }
-        if (this == FRACTION_OR_PER_CENT) {
-            boolean fraction = number.value().abs().compareTo(BigDecimal.ONE) <= 0;
-            var percent = fraction ? number.value().movePointRight(2) : number.value();
-            return "write it in per cent, with the sign, such as `%s %%`".formatted(percent.toPlainString());
-        }
-        return "write it with its unit as printed, such as `%s %s`".formatted(number, wanted);
+        return switch (this) {
+            case FITS, MISSING -> "write it with its unit as printed, such as `%s %s`".formatted(number, wanted);
+            case OTHER_QUANTITY -> "write it in %s, or in another unit of the same quantity".formatted(wanted);
+            case FRACTION_OR_PER_CENT -> {
+                boolean fraction = number.value().abs().compareTo(BigDecimal.ONE) <= 0;
+                var percent = fraction ? number.value().movePointRight(2) : number.value();
+                yield "write it in per cent, with the sign, such as `%s %%`".formatted(percent.toPlainString());
+            }
+        };
     }
 
     /** What a unit is called in a sentence. */

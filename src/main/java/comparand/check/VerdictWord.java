@@ -18,8 +18,8 @@ final class VerdictWord implements Rule {
     }
 
     private static final Pattern JUDGEMENT = Pattern.compile(
-            "(?i)\\b(proved?|proven|superior(ity)?|inferior(ity)?(?! vena)|equivalen(t|ce)|identical(ly)?|outperform(s|ed)?"
-                    + "|no effect|negative result|trends?|significan(t|tly|ce))\\b");
+            "(?i)\\b(prove[sdn]?|(superior|inferior)(ity)?(?! vena)|equivalen(t|ce)|identical(ly)?|outperform(s|ed)?"
+                    + "|no effects?|negative results?|trends?|significan(t|tly|ce))\\b");
 
     @Override
     public void check(Context library, Findings findings) {

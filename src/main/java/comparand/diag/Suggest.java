@@ -27,7 +27,7 @@ public final class Suggest {
     /** "Write `temperature`" when something is near, else the whole list of what could stand there. */
     public static String instruction(String word, Collection<String> known) {
         if (known.isEmpty()) {
-            return "take it out: nothing can stand here";
+            return "nothing of the kind is known here: take it out, or add it first";
         }
         return nearest(word, known)
                 .map(k -> "did you mean `" + k + "`?")

@@ -75,6 +75,14 @@ public sealed interface Tolerance {
                         "`%s` may mean per cent of the value or percentage points".formatted(body),
                         "write `%s of the value` or `%s percentage points`".formatted(body, printed.number()));
             }
+            if (printed.unit().isNumber() && unit.spelling().equals("%")) {
+                return Parsed.fault(
+                        0,
+                        text.length(),
+                        "`%s` may be a fraction or percentage points".formatted(body),
+                        "write `%s percentage points` or `%s %% of the value`"
+                                .formatted(printed.number(), printed.number()));
+            }
             return printed.unit().convertsTo(unit)
                     ? Parsed.ok(new Absolute(printed))
                     : Parsed.fault(

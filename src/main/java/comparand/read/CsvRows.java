@@ -7,6 +7,7 @@ import comparand.model.library.DataFileRecord;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.BufferedInputStream;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -135,6 +136,9 @@ final class CsvRows implements RowSource {
                 CsvReader<CsvRecord> csv = CsvReader.builder()
                         .fieldSeparator(separator)
                         .skipEmptyLines(true)
+                        // a row of another length is a finding of its own, with its line
+                        .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
+                        .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                         .ofCsvRecord(text)) {
             boolean first = true;
             for (var record : csv) {
