@@ -1,0 +1,127 @@
+package comparand.support;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The tables of a workbook read back, row by row under their headings, and what stands beside them. */
+public final class BookRows {
+
+    private static final DataFormatter SHOWN = new DataFormatter(Locale.ROOT);
+
+    private BookRows() {}
+
+    /**
+     * A cell under its heading.
+     *
+     * @param heading with plain spaces
+     * @param shown as a spreadsheet program shows it; a date as year, month and day
+     * @param number what the cell holds, if that is a number and no date
+     */
+    public record BookCell(String heading, String shown, OptionalDouble number) {}
+
+    /** A row of a table. */
+    public record BookRow(String sheet, String table, int line, List<BookCell> cells) {
+
+        public Optional<BookCell> cell(String heading) {
+            return cells.stream().filter(c -> c.heading().equals(heading)).findFirst();
+        }
+
+        public String text(String heading) {
+            return cell(heading).map(BookCell::shown).orElse("");
+        }
+    }
+
+    /** Every row of every table. */
+    public static List<BookRow> tables(Path workbook) {
+        return read(workbook, book -> {
+            var rows = new ArrayList<BookRow>();
+            for (var sheet : sheets(book)) {
+                sheet.getTables().stream()
+                        .sorted((a, b) -> Integer.compare(a.getStartRowIndex(), b.getStartRowIndex()))
+                        .forEach(table -> {
+                            var heading = sheet.getRow(table.getStartRowIndex());
+                            for (int r = table.getStartRowIndex() + 1; r <= table.getEndRowIndex(); r++) {
+                                var cells = new ArrayList<BookCell>();
+                                for (int c = table.getStartColIndex(); c <= table.getEndColIndex(); c++) {
+                                    cells.add(cell(
+                                            heading.getCell(c), sheet.getRow(r).getCell(c)));
+                                }
+                                rows.add(new BookRow(sheet.getSheetName(), table.getName(), r + 1, cells));
+                            }
+                        });
+            }
+            return rows;
+        });
+    }
+
+    /** Texts outside of tables, headings of tables, and the running heads and feet. */
+    public static List<String> beside(Path workbook) {
+        return read(workbook, book -> {
+            var texts = new ArrayList<String>();
+            for (var sheet : sheets(book)) {
+                texts.add(sheet.getSheetName());
+                texts.add(sheet.getHeader().getLeft());
+                texts.add(sheet.getHeader().getCenter());
+                texts.add(sheet.getFooter().getLeft());
+                for (var row : sheet) {
+                    for (var cell : row) {
+                        boolean inRows = sheet.getTables().stream()
+                                .anyMatch(t -> cell.getRowIndex() > t.getStartRowIndex()
+                                        && cell.getRowIndex() <= t.getEndRowIndex());
+                        if (!inRows) {
+                            texts.add(SHOWN.formatCellValue(cell));
+                        }
+                    }
+                }
+            }
+            return texts;
+        });
+    }
+
+    /** Opens a workbook for a test. */
+    public static <R> R read(Path workbook, Use<R> use) {
+        try (var book = new XSSFWorkbook(OPCPackage.open(workbook.toFile(), PackageAccess.READ))) {
+            return use.of(book);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        } catch (InvalidFormatException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    /** What is done with an open workbook. */
+    public interface Use<R> {
+        R of(XSSFWorkbook book) throws IOException;
+    }
+
+    public static List<XSSFSheet> sheets(XSSFWorkbook book) {
+        var sheets = new ArrayList<XSSFSheet>();
+        book.sheetIterator().forEachRemaining(s -> sheets.add((XSSFSheet) s));
+        return sheets;
+    }
+
+    private static BookCell cell(Cell heading, Cell cell) {
+        boolean date = cell.getCellType() == CellType.NUMERIC && DateUtil.isCellDateFormatted(cell);
+        return new BookCell(
+                NumberTokens.plain(heading.getStringCellValue()),
+                date ? cell.getLocalDateTimeCellValue().toLocalDate().toString() : SHOWN.formatCellValue(cell),
+                cell.getCellType() == CellType.NUMERIC && !date
+                        ? OptionalDouble.of(cell.getNumericCellValue())
+                        : OptionalDouble.empty());
+    }
+}
