@@ -24,7 +24,8 @@ import picocli.CommandLine.ParentCommand;
             "They are written together into a folder of their own, which replaces an earlier one whole; if a finding",
             "stops the build, the earlier one stays as it was."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class)
 final class BuildCommand implements Callable<Integer> {
 
     @ParentCommand
@@ -48,54 +49,30 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        var file = DossierFile.of(dossier);
-        if (file.isEmpty()) {
-            return stopped(List.of(DossierFile.missing(dossier)), Path.of("."));
-        }
-        var library = file.get().library();
-        var folder = Optional.ofNullable(out)
-                .orElse(Main.reports())
-                .resolve(file.get().id());
-        var misplaced = misplaced(folder, library);
-        if (misplaced.isPresent()) {
-            return stopped(List.of(misplaced.get()), library);
-        }
-        var outcome = Pipeline.published(file.get());
-        return outcome.fold(
-                (publication, findings) -> written(publication, findings, folder, library),
-                findings -> stopped(findings, library));
+        return DossierFile.of(dossier).fold((file, none) -> build(file), findings -> stopped(findings, Path.of(".")));
     }
 
-    private static Optional<Diagnostic> misplaced(Path folder, Path library) throws IOException {
-        if (folder.toAbsolutePath().normalize().startsWith(library)) {
-            return Optional.of(Diagnostic.stop(
-                    "output-in-library",
-                    Span.startOf(folder.toString()),
-                    "`%s` lies inside the library".formatted(folder),
-                    "outputs among the records would be read as records, or overwrite them",
-                    "choose a folder outside of it with `--out DIR`"));
-        }
-        return Output.mayReplace(folder)
-                ? Optional.empty()
-                : Optional.of(Diagnostic.stop(
-                        "output-not-ours",
-                        Span.startOf(folder.toString()),
-                        "`%s` holds files that are not an earlier output".formatted(folder),
-                        "the folder is replaced whole, and they would be lost",
-                        "choose another folder with `--out DIR`, or move them away"));
+    private int build(DossierFile file) {
+        var library = file.library();
+        var folder = Optional.ofNullable(out).orElse(Main.reports()).resolve(file.id());
+        return OutputPlace.check(folder, library)
+                .then(place -> Pipeline.published(file))
+                .fold(
+                        (publication, findings) -> written(publication, findings, folder, library),
+                        findings -> stopped(findings, library));
     }
 
     private int written(Publication publication, List<Diagnostic> findings, Path folder, Path library) {
         List<Path> files;
         try {
             files = Output.write(publication, folder);
+            main.hasWritten();
         } catch (IOException e) {
             return stopped(
                     List.of(Diagnostic.stop(
                             "output-unwritable",
                             Span.startOf(folder.toString()),
-                            "the outputs could not be written: "
-                                    + String.valueOf(e.getMessage()).replaceAll("\\.$", ""),
+                            "the outputs could not be written: " + Output.reason(e),
                             "nothing was changed; an earlier output stands as it was",
                             "check that the folder may be written and that the disk has room")),
                     library);

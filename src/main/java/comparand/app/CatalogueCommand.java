@@ -16,7 +16,8 @@ import picocli.CommandLine.ParentCommand;
         name = "catalogue",
         description =
                 "Lists the metrics and conditions, or prints one metric: definition, formula, sources, conditions, worked values.",
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class)
 final class CatalogueCommand implements Callable<Integer> {
 
     @ParentCommand

@@ -23,12 +23,13 @@ final class CatalogueText {
     static String list(Catalogue catalogue) {
         var out = new StringBuilder("Metrics\n");
         catalogue.all().forEach(m -> out.append("  %-42s %-40s %s%n".formatted(m.id(), m.name(), unit(m))));
+        out.append("\n  One of them in full: comparand catalogue METRIC\n");
         out.append("\nConditions\n");
         catalogue
                 .conditions()
                 .values()
                 .forEach(c -> out.append("  %-42s %-40s %s%n".formatted(c.id(), c.name(), kind(c))));
-        return out.append("\nOne of them in full: comparand catalogue METRIC").toString();
+        return out.toString().stripTrailing();
     }
 
     private static String unit(Metric metric) {
@@ -46,7 +47,11 @@ final class CatalogueText {
         var out = new StringBuilder(
                 "%s: %s (%s), %s%n  %s.%n".formatted(m.id(), m.name(), m.symbol(), unit(m), m.meaning()));
         out.append("  %s; %s is favourable%n".formatted(lower(m.nature()), lower(m.better())));
-        out.append("  plausible %s, possible %s%n".formatted(bounds(m.plausible()), bounds(m.possible())));
+        out.append("  plausible %s, possible %s%s%n"
+                .formatted(
+                        bounds(m.plausible()),
+                        bounds(m.possible()),
+                        m.unit().isNumber() ? "" : " " + m.unit().spelling()));
         m.derivations().forEach(d -> derivation(d, out));
         if (!m.definition().isEmpty()) {
             out.append("\nDefinition\n");

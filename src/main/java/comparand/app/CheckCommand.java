@@ -4,6 +4,7 @@ import comparand.check.Checker;
 import comparand.diag.Diagnostic;
 import comparand.diag.DiagnosticText;
 import comparand.read.LibraryReader;
+import comparand.study.LocalStudies;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -21,7 +22,8 @@ import picocli.CommandLine.ParentCommand;
             "HOLD  one value is kept out of comparisons",
             "NOTE  printed among the limitations of the documents"
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class)
 final class CheckCommand implements Callable<Integer> {
 
     @ParentCommand
@@ -41,6 +43,7 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         var findings = LibraryReader.read(library)
                 .then(l -> Checker.check(l, main.today()))
+                .then(LocalStudies::examine)
                 .findings();
         if (format == FindingsFormat.json) {
             main.console().say(FindingsJson.of(findings));

@@ -2,9 +2,10 @@ package comparand.app;
 
 import comparand.diag.Diagnostic;
 import comparand.diag.Span;
+import comparand.flow.Outcome;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.List;
 
 /**
  * A dossier as named on the command line.
@@ -16,30 +17,24 @@ record DossierFile(Path library, String id) {
 
     private static final String ENDING = ".yaml";
 
-    /** The dossier of a path; empty, with a finding to print, if the path is no dossier of a library. */
-    static Optional<DossierFile> of(Path path) {
+    /** The dossier of a path, or the finding that it is none. */
+    static Outcome<DossierFile> of(Path path) {
         var name = path.getFileName();
         var folder = path.toAbsolutePath().normalize().getParent();
         if (name == null
                 || folder == null
+                || folder.getParent() == null
+                || !folder.endsWith("dossiers")
                 || !Files.isRegularFile(path)
                 || !name.toString().endsWith(ENDING)) {
-            return Optional.empty();
+            return Outcome.stopped(List.of(Diagnostic.stop(
+                    "dossier-missing",
+                    Span.startOf(path.toString()),
+                    "`%s` is not a dossier".formatted(path),
+                    "a dossier is a file ending in .yaml in the folder dossiers/ of a library",
+                    "give its path, such as `evidence/dossiers/small-oxygenators.yaml`")));
         }
-        var library = folder.getParent();
-        boolean inDossiers = folder.endsWith("dossiers");
-        return inDossiers && library != null
-                ? Optional.of(new DossierFile(
-                        library, name.toString().substring(0, name.toString().length() - ENDING.length())))
-                : Optional.empty();
-    }
-
-    static Diagnostic missing(Path path) {
-        return Diagnostic.stop(
-                "dossier-missing",
-                Span.startOf(path.toString()),
-                "`%s` is not a dossier".formatted(path),
-                "a dossier is a file ending in .yaml in the folder dossiers/ of a library",
-                "give its path, such as `evidence/dossiers/small-oxygenators.yaml`");
+        var id = name.toString().substring(0, name.toString().length() - ENDING.length());
+        return Outcome.of(new DossierFile(folder.getParent(), id));
     }
 }

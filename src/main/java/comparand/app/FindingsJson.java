@@ -3,7 +3,6 @@ package comparand.app;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import comparand.diag.Diagnostic;
 import java.util.List;
-import java.util.Locale;
 
 /** Findings for machines: one JSON object with a list, in the order in which people see them. */
 final class FindingsJson {
@@ -17,7 +16,7 @@ final class FindingsJson {
         var list = root.putArray("findings");
         for (var f : findings.stream().sorted(Diagnostic.ORDER).toList()) {
             list.addObject()
-                    .put("severity", f.severity().name().toLowerCase(Locale.ROOT))
+                    .put("severity", f.severity().name())
                     .put("code", f.code())
                     .put("file", f.span().file())
                     .put("line", f.span().line())

@@ -1,5 +1,6 @@
 package comparand.app;
 
+import comparand.diag.Suggest;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -7,12 +8,15 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Locale;
 import java.util.Map;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.UnmatchedArgumentException;
 
 /** The command line. */
 @Command(
@@ -44,6 +48,7 @@ final class Main implements Runnable {
 
     private final Console console;
     private final LocalDate today;
+    private boolean written;
 
     @Spec
     private CommandSpec spec;
@@ -67,29 +72,54 @@ final class Main implements Runnable {
         // numbers are written alike wherever the tool runs
         Locale.setDefault(Locale.ROOT);
         var console = new Console(out, err);
-        var commands = new CommandLine(new Main(console, today));
+        var main = new Main(console, today);
+        var commands = new CommandLine(main);
         commands.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         commands.setExitCodeExceptionMapper(e -> Exit.OUR_FAULT);
         commands.setParameterExceptionHandler((e, given) -> {
-            console.complain(e.getMessage() + System.lineSeparator() + "Try: "
-                    + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+            console.complain(e.getMessage() + meant(e));
+            console.complain("Try: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
             return Exit.USAGE;
         });
-        commands.setExecutionExceptionHandler((e, command, parsed) -> ourFault(e, console));
-        return commands.execute(args);
+        commands.setExecutionExceptionHandler((e, command, parsed) -> main.ourFault(e));
+        try {
+            return commands.execute(args);
+        } catch (StackOverflowError | OutOfMemoryError e) {
+            return main.ourFault(e);
+        }
     }
 
-    private static int ourFault(Exception e, Console console) {
+    /** The command or option nearest to a mistyped one. */
+    private static String meant(ParameterException e) {
+        if (!(e instanceof UnmatchedArgumentException unmatched)
+                || unmatched.getUnmatched().isEmpty()) {
+            return "";
+        }
+        var spec = e.getCommandLine().getCommandSpec();
+        var known = new ArrayList<>(spec.subcommands().keySet());
+        known.addAll(spec.optionsMap().keySet());
+        return Suggest.nearest(unmatched.getUnmatched().get(0).replaceFirst("=.*", ""), known)
+                .map(k -> System.lineSeparator() + "Did you mean: " + k)
+                .orElse("");
+    }
+
+    private int ourFault(Throwable e) {
         console.complain("This is a fault of the tool, not of your files: "
                 + e.getClass().getSimpleName() + (e.getMessage() == null ? "" : ": " + e.getMessage()));
-        console.complain("Nothing was written. Please report it with the library and the command that led to it.");
+        console.complain((written ? "The outputs were written before it." : "Nothing was written.")
+                + " Please report it with the library and the command that led to it.");
         if (System.getProperty("comparand.debug") != null) {
             for (var frame : e.getStackTrace()) {
                 console.complain("  " + frame);
             }
         }
         return Exit.OUR_FAULT;
+    }
+
+    /** From here on a fault must not say that nothing was written. */
+    void hasWritten() {
+        written = true;
     }
 
     /** The day of SOURCE_DATE_EPOCH, an open convention for builds that must not depend on the clock, or today. */

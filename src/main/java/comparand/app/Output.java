@@ -10,6 +10,9 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -40,8 +43,29 @@ final class Output {
             return false;
         }
         try (var entries = Files.list(folder)) {
-            return entries.findAny().isEmpty() || Files.isRegularFile(folder.resolve(RESULTS));
+            return entries.findAny().isEmpty() || isOurs(folder.resolve(RESULTS));
         }
+    }
+
+    private static boolean isOurs(Path results) throws IOException {
+        if (!Files.isRegularFile(results)) {
+            return false;
+        }
+        try (var in = Files.newInputStream(results)) {
+            return ResultJson.isResultSet(in);
+        }
+    }
+
+    /** What went wrong with a file, as a clause. */
+    static String reason(IOException e) {
+        var path = e instanceof FileSystemException f && f.getFile() != null ? "`" + f.getFile() + "` " : "";
+        return e instanceof FileAlreadyExistsException
+                ? path + "is a file"
+                : e instanceof AccessDeniedException
+                        ? path + "may not be written"
+                        : path.isEmpty()
+                                ? String.valueOf(e.getMessage()).replaceAll("\\.$", "")
+                                : path + "is in the way";
     }
 
     /** The files written, by their final paths. */

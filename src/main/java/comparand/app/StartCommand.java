@@ -19,7 +19,8 @@ import picocli.CommandLine.ParentCommand;
             "Writes a new library: one commented record of each kind, and a JSON Schema of each for your editor.",
             "The records hold an invented example and build as they are; replace them by your own."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class)
 final class StartCommand implements Callable<Integer> {
 
     private static final String TEMPLATES = "/comparand/templates/blank/";
@@ -45,9 +46,24 @@ final class StartCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         if (isTaken(folder)) {
-            main.console().complain("`%s` is not empty; a new library wants a folder of its own".formatted(folder));
+            main.console()
+                    .complain("`%s` is %s; a new library wants a folder of its own."
+                            .formatted(folder, Files.isDirectory(folder) ? "not empty" : "a file"));
             return Exit.STOPPED;
         }
+        try {
+            writeAll();
+        } catch (IOException e) {
+            main.console().complain("The library could not be written: " + Output.reason(e) + ".");
+            return Exit.STOPPED;
+        }
+        main.console().say("wrote a new library to " + folder);
+        main.console().say("next: comparand check " + folder);
+        main.console().say("then: comparand build " + folder.resolve("dossiers").resolve("example.yaml"));
+        return Exit.DONE;
+    }
+
+    private void writeAll() throws IOException {
         for (var file : FILES) {
             write(folder.resolve(file), template(file));
         }
@@ -56,10 +72,7 @@ final class StartCommand implements Callable<Integer> {
                     folder.resolve("schemas").resolve(schema.getKey()),
                     schema.getValue().getBytes(StandardCharsets.UTF_8));
         }
-        main.console().say("wrote a new library to " + folder);
-        main.console().say("next: comparand check " + folder);
-        main.console().say("then: comparand build " + folder.resolve("dossiers").resolve("example.yaml"));
-        return Exit.DONE;
+        main.hasWritten();
     }
 
     private static boolean isTaken(Path folder) throws IOException {
@@ -85,7 +98,7 @@ final class StartCommand implements Callable<Integer> {
     private static byte[] template(String file) throws IOException {
         try (InputStream in = StartCommand.class.getResourceAsStream(TEMPLATES + file)) {
             if (in == null) {
-                throw new IOException("the template " + file + " is missing from the program");
+                throw new IllegalStateException("the template " + file + " is missing from the program");
             }
             return in.readAllBytes();
         }

@@ -1,6 +1,7 @@
 package comparand.app;
 
 import comparand.compose.Ladder;
+import comparand.diag.Diagnostic;
 import comparand.diag.Suggest;
 import comparand.model.Compared;
 import java.nio.file.Path;
@@ -18,7 +19,8 @@ import picocli.CommandLine.ParentCommand;
             "",
             "ID is the id of a published value (B13) or of a local result, as the workbook lists them."
         },
-        mixinStandardHelpOptions = true)
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class)
 final class TraceCommand implements Callable<Integer> {
 
     @ParentCommand
@@ -32,15 +34,17 @@ final class TraceCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        var file = DossierFile.of(dossier);
-        if (file.isEmpty()) {
-            main.console().findings(List.of(DossierFile.missing(dossier)), Path.of("."));
-            return Exit.STOPPED;
-        }
-        return Pipeline.compared(file.get()).fold((compared, findings) -> trace(compared), findings -> {
-            main.console().findings(findings, file.get().library());
-            return Exit.STOPPED;
-        });
+        return DossierFile.of(dossier).fold((file, none) -> trace(file), findings -> stopped(findings, Path.of(".")));
+    }
+
+    private int trace(DossierFile file) {
+        return Pipeline.compared(file)
+                .fold((compared, findings) -> trace(compared), findings -> stopped(findings, file.library()));
+    }
+
+    private int stopped(List<Diagnostic> findings, Path library) {
+        main.console().findings(findings, library);
+        return Exit.STOPPED;
     }
 
     private int trace(Compared compared) {

@@ -32,6 +32,7 @@ final class DateInFuture implements Rule {
             }
         }
         for (var dossier : context.dossiers()) {
+            after(dossier.asOf(), today, findings);
             after(dossier.fixed(), dossier.asOf().value(), findings);
             dossier.firstSeen().ifPresent(d -> after(d, dossier.asOf().value(), findings));
             dossier.tolerances().forEach(t -> after(t.set(), dossier.asOf().value(), findings));

@@ -196,7 +196,7 @@ final class CompareSheets {
                 Cell.words(pairing.theirs().id()));
     }
 
-    Table notComparable(ResultSets results) {
+    Table notComparable() {
         List<Column> columns = List.of(
                 cells.name("col.metric", 20),
                 cells.name("col.device", 11),
@@ -214,7 +214,7 @@ final class CompareSheets {
                 .forEach((question, metric) -> run.comparisons(metric).stream()
                         .filter(c -> !c.pairing().standing().isCompared())
                         .forEach(c -> rows.add(notCompared(metric, c.pairing()))));
-        run.compared().matched().unpaired().forEach(c -> rows.add(unpaired(c, results)));
+        run.compared().matched().unpaired().forEach(c -> rows.add(unpaired(c)));
         return new Table("NotComparable", "", columns, rows, List.of());
     }
 
@@ -236,8 +236,8 @@ final class CompareSheets {
                 Cell.words(run.names().locator(pairing.theirs())));
     }
 
-    private List<Cell> unpaired(Comparand comparand, ResultSets results) {
-        var why = results.why(comparand);
+    private List<Cell> unpaired(Comparand comparand) {
+        var why = run.unpaired(comparand);
         return List.of(
                 Cell.words(comparand.metric().name()),
                 Cell.words(run.names().brief(comparand.device())),

@@ -23,13 +23,13 @@ public final class Composer {
     public static Outcome<Publication> compose(Compared compared, RunFacts facts, List<Diagnostic> findings) {
         var words = Words.of(LANGUAGE);
         var run = new Run(compared, words);
-        var sets = new ResultSets(run, facts, findings);
-        var results = sets.results();
+
+        var results = new ResultSets(run, facts, findings).results();
         var edition = edition(run, facts);
         return Outcome.of(new Publication(
                 results,
                 List.of(
-                        new Workbook(run, edition, results, sets).document(),
+                        new Workbook(run, edition, results).document(),
                         new EvidenceTable(run, edition, results).document())));
     }
 

@@ -64,6 +64,9 @@ public final class Ladder {
         run.compared().matched().evidence().setAside().stream()
                 .filter(a -> a.comparand().id().equals(c.id()))
                 .forEach(a -> out.append("%n  %s%n".formatted(aside(a))));
+        if (run.compared().matched().unpaired().contains(c)) {
+            out.append("%n  Set beside nothing: %s%n".formatted(run.unpaired(c)));
+        }
         run.compared().comparisons().stream()
                 .filter(x -> x.pairing().ours().id().equals(c.id())
                         || x.pairing().theirs().id().equals(c.id()))

@@ -40,8 +40,8 @@ final class Names {
         compared.matched().unpaired().forEach(c -> sourceOf(c, ids));
         compared.matched().evidence().published().forEach(c -> sourceOf(c, ids));
         compared.matched().evidence().setAside().stream()
-                .map(SetAside::value)
-                .forEach(v -> ids.add(v.source().id()));
+                .map(SetAside::comparand)
+                .forEach(c -> sourceOf(c, ids));
         ids.addAll(compared.matched().evidence().checked().library().sources().keySet());
         return ids;
     }

@@ -18,7 +18,6 @@ import comparand.metric.Metric;
 import comparand.metric.Role;
 import comparand.model.Comparand;
 import comparand.model.SetAside;
-import comparand.model.Summary;
 import comparand.model.library.ConditionText;
 import comparand.model.library.DeviceRecord;
 import comparand.model.library.DocumentRecord;
@@ -35,8 +34,6 @@ import java.util.TreeSet;
 
 /** The results of a run as data. */
 final class ResultSets {
-
-    private static final String FORMAT = "1";
 
     /** Who set a tolerance, where the dossier did not. */
     static final String CATALOGUE = "catalogue";
@@ -55,7 +52,7 @@ final class ResultSets {
         var comparands = new ComparandResults(run);
         var pairs = new PairResults(run);
         return new ResultSet(
-                FORMAT,
+                ResultSet.FORMAT,
                 runResult(),
                 run.dossier().devices().stream().map(d -> device(d.value())).toList(),
                 run.names().sources().stream().map(this::source).toList(),
@@ -220,27 +217,18 @@ final class ResultSets {
     }
 
     private UnpairedResult unpaired(Comparand comparand) {
-        return new UnpairedResult(comparand.id(), why(comparand));
-    }
-
-    String why(Comparand comparand) {
-        if (comparand.summary() instanceof Summary.Words) {
-            return run.words().say("unpaired.claim");
-        }
-        return comparand.summary() instanceof Summary.Point point && point.kind() == Summary.PointKind.NOMINAL
-                ? run.words().say("unpaired.no-present")
-                : run.words().say("unpaired.no-local");
+        return new UnpairedResult(comparand.id(), run.unpaired(comparand));
     }
 
     private SetAsideResult setAside(SetAside aside) {
-        var value = aside.value().value();
+        var comparand = aside.comparand();
         return new SetAsideResult(
-                aside.value().id(),
-                aside.value().source().id(),
-                value.metric().value(),
-                value.device().value(),
-                value.printed().value(),
-                run.names().locator(aside.value().source(), value),
+                comparand.id(),
+                comparand.origin().fold(p -> p.source().id(), l -> l.study().id()),
+                comparand.metric().id(),
+                comparand.device(),
+                SummaryText.printed(comparand),
+                run.names().locator(comparand),
                 aside.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'),
                 run.words().say("aside." + aside.reason().name(), "detail", aside.detail()));
     }

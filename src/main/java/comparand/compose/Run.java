@@ -5,6 +5,7 @@ import comparand.model.Comparand;
 import comparand.model.Compared;
 import comparand.model.Comparison;
 import comparand.model.Library;
+import comparand.model.Summary;
 import comparand.model.Tolerances;
 import comparand.model.library.DossierRecord;
 import comparand.model.library.QuestionRecord;
@@ -72,6 +73,16 @@ final class Run {
         return compared.comparisons().stream()
                 .filter(c -> c.pairing().ours().metric().equals(metric))
                 .toList();
+    }
+
+    /** Why a value stands alone. */
+    String unpaired(Comparand comparand) {
+        if (comparand.summary() instanceof Summary.Words) {
+            return words.say("unpaired.claim");
+        }
+        return comparand.summary() instanceof Summary.Point point && point.kind() == Summary.PointKind.NOMINAL
+                ? words.say("unpaired.no-present")
+                : words.say("unpaired.no-local");
     }
 
     Compared compared() {

@@ -28,22 +28,20 @@ final class Workbook {
     private final Cells cells;
     private final CompareSheets compare;
     private final SharedTables shared;
-    private final ResultSets sets;
 
-    Workbook(Run run, Edition edition, ResultSet results, ResultSets sets) {
+    Workbook(Run run, Edition edition, ResultSet results) {
         this.run = run;
         this.edition = edition;
         this.cells = new Cells(run);
         this.compare = new CompareSheets(run);
         this.shared = new SharedTables(run, results);
-        this.sets = sets;
     }
 
     Document document() {
         var sheets = new LinkedHashMap<String, Table>();
         sheets.put("compare", compare.compare());
         sheets.put("conditions", compare.conditions());
-        sheets.put("not-comparable", compare.notComparable(sets));
+        sheets.put("not-comparable", compare.notComparable());
         sheets.put("local", local());
         sheets.put("characteristics", shared.characteristics());
         sheets.put("tolerances", shared.tolerances());

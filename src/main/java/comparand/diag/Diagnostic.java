@@ -37,6 +37,9 @@ public record Diagnostic(Severity severity, String code, Span span, String messa
         if (why.isBlank() || fix.isBlank()) {
             throw new IllegalArgumentException(code + " must say why it matters and what to do");
         }
+        message = PlainText.line(message);
+        why = PlainText.line(why);
+        fix = PlainText.line(fix);
     }
 
     public static Diagnostic stop(String code, Span span, String message, String why, String fix) {

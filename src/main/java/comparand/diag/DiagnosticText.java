@@ -3,6 +3,7 @@ package comparand.diag;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 
 /**
@@ -65,19 +66,42 @@ public final class DiagnosticText {
 
     /** Long lines are cut around the caret, so that the offending words stay in sight. */
     private static void excerpt(Span span, String line, StringBuilder out) {
-        int[] points = line.codePoints()
-                .map(c -> c == '\t' ? ' ' : Character.isISOControl(c) ? '·' : c)
-                .toArray();
-        int from = points.length <= LONGEST_EXCERPT
-                ? 0
-                : Math.max(0, Math.min(span.column() - 1, points.length) - BEFORE_CARET);
+        int[] points = PlainText.signs(line).codePoints().toArray();
+        int column = Math.min(span.column() - 1, points.length);
+        int from = points.length <= LONGEST_EXCERPT ? 0 : Math.max(0, column - BEFORE_CARET);
         int to = Math.min(points.length, from + LONGEST_EXCERPT);
-        var shown = (from > 0 ? "…" : "") + new String(points, from, to - from) + (to < points.length ? "…" : "");
-        int caret = span.column() - 1 - from + (from > 0 ? 1 : 0);
-        int width = Math.max(1, Math.min(span.length(), shown.codePointCount(0, shown.length()) - caret));
+        var before = from > 0 ? "…" : "";
+        var shown = before + new String(points, from, to - from) + (to < points.length ? "…" : "");
+        int caret = before.length() + width(points, from, column);
+        int wide = Math.max(1, width(points, column, Math.min(to, column + span.length())));
         var number = Integer.toString(span.line());
         var margin = " ".repeat(number.length());
         out.append("  %s | %s%n".formatted(number, shown));
-        out.append("  %s | %s%s%n".formatted(margin, " ".repeat(Math.max(0, caret)), "^".repeat(width)));
+        out.append("  %s | %s%s%n".formatted(margin, " ".repeat(caret), "^".repeat(wide)));
     }
+
+    private static int width(int[] points, int from, int to) {
+        int columns = 0;
+        for (int i = from; i < to; i++) {
+            columns += width(points[i]);
+        }
+        return columns;
+    }
+
+    /** The columns a sign takes on a terminal: none if it combines with the one before, two if it is wide. */
+    private static int width(int point) {
+        int type = Character.getType(point);
+        if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK || type == Character.FORMAT) {
+            return 0;
+        }
+        boolean pictograph = point >= 0x1F300 && point <= 0x1FAFF;
+        boolean fullWidth = point >= 0xFF01 && point <= 0xFF60;
+        return pictograph || fullWidth || WIDE.contains(Character.UnicodeScript.of(point)) ? 2 : 1;
+    }
+
+    private static final Set<Character.UnicodeScript> WIDE = Set.of(
+            Character.UnicodeScript.HAN,
+            Character.UnicodeScript.HIRAGANA,
+            Character.UnicodeScript.KATAKANA,
+            Character.UnicodeScript.HANGUL);
 }

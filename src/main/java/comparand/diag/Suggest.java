@@ -18,6 +18,8 @@ public final class Suggest {
         var typed = word.toLowerCase(Locale.ROOT);
         int allowed = Math.max(1, typed.length() / 3);
         return known.stream()
+                // a word much longer or shorter is no slip, and would cost time and memory
+                .filter(k -> Math.abs(k.length() - typed.length()) <= allowed)
                 .map(k -> new Candidate(k, distance(typed, k.toLowerCase(Locale.ROOT))))
                 .filter(c -> c.distance <= allowed)
                 .min(Comparator.comparingInt(Candidate::distance).thenComparing(Candidate::word))

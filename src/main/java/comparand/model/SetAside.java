@@ -2,15 +2,13 @@ package comparand.model;
 
 import static java.util.Objects.requireNonNull;
 
-import comparand.model.Library.PublishedValue;
-
 /**
- * A published value that takes no part, and why. It is listed in every output.
+ * A value that takes no part, and why. It is listed in every output.
  *
  * @param comparand made by the same steps as those that take part, so that it can be traced
  * @param detail what completes the reason: the notice, the other source, the finding
  */
-public record SetAside(PublishedValue value, Comparand comparand, Reason reason, String detail) {
+public record SetAside(Comparand comparand, Reason reason, String detail) {
 
     /** Why a value takes no part. */
     public enum Reason {
@@ -23,7 +21,6 @@ public record SetAside(PublishedValue value, Comparand comparand, Reason reason,
     }
 
     public SetAside {
-        requireNonNull(value, "value");
         requireNonNull(comparand, "comparand");
         requireNonNull(reason, "reason");
         requireNonNull(detail, "detail");

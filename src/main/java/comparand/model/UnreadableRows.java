@@ -1,23 +1,32 @@
 package comparand.model;
 
-/** A raw data file that could not be read to its end; the study stage turns it into a finding. */
+import comparand.diag.Span;
+
+/** A raw data file that could not be read to its end; whoever reads it turns this into a finding. */
 public final class UnreadableRows extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
-    private final int line;
+    private final transient Span place;
     private final String problem;
     private final String fix;
 
-    public UnreadableRows(int line, String problem, String fix, Throwable cause) {
-        super(problem, cause);
-        this.line = line;
+    public UnreadableRows(Span place, String problem, String fix) {
+        super(problem);
+        this.place = place;
         this.problem = problem;
         this.fix = fix;
     }
 
-    /** The last line that could be read, or 1. */
-    public int line() {
-        return line;
+    public UnreadableRows(Span place, String problem, String fix, Throwable cause) {
+        super(problem, cause);
+        this.place = place;
+        this.problem = problem;
+        this.fix = fix;
+    }
+
+    /** Where reading came to its end. */
+    public Span place() {
+        return place;
     }
 
     /** One sentence without a full stop. */

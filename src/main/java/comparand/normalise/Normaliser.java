@@ -10,6 +10,7 @@ import comparand.model.Circumstance;
 import comparand.model.Comparand;
 import comparand.model.Evidence;
 import comparand.model.Library.PublishedValue;
+import comparand.model.LocalResults;
 import comparand.model.Origin;
 import comparand.model.SetAside;
 import comparand.model.Sizes;
@@ -42,22 +43,22 @@ public final class Normaliser {
     }
 
     /** Every published value of the dossier's devices and sources as a comparand, or set aside with its reason. */
-    public static Outcome<Evidence> normalise(Checked checked, List<Comparand> local) {
+    public static Outcome<Evidence> normalise(Checked checked, LocalResults local) {
         return Outcome.of(new Normaliser(checked).evidence(local));
     }
 
-    private Evidence evidence(List<Comparand> local) {
+    private Evidence evidence(LocalResults local) {
         var published = new ArrayList<Comparand>();
-        var aside = new ArrayList<SetAside>();
+        var aside = new ArrayList<>(local.setAside());
         checked.library().values().filter(this::inScope).forEach(value -> {
             var comparand = comparand(value);
             SettingAside.why(checked, value)
                     .ifPresentOrElse(
-                            why -> aside.add(new SetAside(value, comparand, why.reason(), why.detail())),
+                            why -> aside.add(new SetAside(comparand, why.reason(), why.detail())),
                             () -> published.add(comparand));
         });
-        published.addAll(Interpolation.between(published, local));
-        return new Evidence(checked, local, published, aside);
+        published.addAll(Interpolation.between(published, local.comparands()));
+        return new Evidence(checked, local.comparands(), published, aside);
     }
 
     private boolean inScope(PublishedValue value) {

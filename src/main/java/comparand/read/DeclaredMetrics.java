@@ -21,6 +21,7 @@ import comparand.model.library.MetricRecord;
 import comparand.model.library.YesNo;
 import comparand.unit.DecimalSign;
 import comparand.unit.Parsed;
+import comparand.unit.PrintedNumber;
 import comparand.unit.PrintedRange;
 import comparand.unit.TradeSpelling;
 import comparand.unit.Unit;
@@ -33,6 +34,8 @@ import java.util.Optional;
 
 /** Turns metric records into metrics, the same type as those the tool ships. */
 final class DeclaredMetrics {
+
+    private static final int MOST_DECIMALS = 9;
 
     private final List<Diagnostic> findings;
     private final Map<String, Condition> conditions =
@@ -73,7 +76,7 @@ final class DeclaredMetrics {
                 .nature(record.nature().value())
                 .better(record.better().value());
         unit.ifPresent(card::unit);
-        record.mostDecimals().ifPresent(d -> card.mostDecimals(d.value().value().intValue()));
+        record.mostDecimals().flatMap(this::decimals).ifPresent(card::mostDecimals);
         unit.ifPresent(u -> {
             record.plausible().flatMap(r -> bounds(r, u)).ifPresent(b -> card.plausible(b.low(), b.high()));
             record.possible().flatMap(r -> bounds(r, u)).ifPresent(b -> card.possible(b.low(), b.high()));
@@ -111,6 +114,20 @@ final class DeclaredMetrics {
             unreadable(text, fault);
             return Optional.empty();
         });
+    }
+
+    private Optional<Integer> decimals(Located<PrintedNumber> stated) {
+        var number = stated.value();
+        if (number.decimals() == 0 && number.value().signum() >= 0 && number.toDouble() <= MOST_DECIMALS) {
+            return Optional.of(number.value().intValueExact());
+        }
+        stop(
+                "decimals-unreadable",
+                stated,
+                "`%s` is not a number of decimals".formatted(number),
+                "results could not be printed with it",
+                "write a whole number from 0 to %d".formatted(MOST_DECIMALS));
+        return Optional.empty();
     }
 
     private Optional<Bounds> bounds(Located<PrintedRange> range, Unit unit) {

@@ -3,12 +3,9 @@ package comparand.read;
 import comparand.diag.Diagnostic;
 import comparand.diag.Located;
 import comparand.diag.Span;
-import comparand.diag.Suggest;
 import comparand.flow.Outcome;
 import comparand.model.Library;
 import comparand.model.RowSource;
-import comparand.model.UnreadableRows;
-import comparand.model.library.DataFileRecord;
 import comparand.model.library.DeviceRecord;
 import comparand.model.library.DossierRecord;
 import comparand.model.library.MetricRecord;
@@ -16,14 +13,9 @@ import comparand.model.library.SourceRecord;
 import comparand.model.library.StudyRecord;
 import comparand.read.yaml.Binder;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -77,8 +69,11 @@ public final class LibraryReader {
     private <T extends Record> SortedMap<String, T> folder(
             String name, Class<T> type, Function<T, Located<String>> id) {
         var records = new TreeMap<String, T>();
-        for (var path : list(root.resolve(name))) {
+        for (var path : list(name)) {
             var file = name + "/" + path.getFileName();
+            if (leadsOutside(path, file)) {
+                continue;
+            }
             if (Files.isDirectory(path)) {
                 unexpected(file, "a folder");
             } else if (!file.endsWith(".yaml")) {
@@ -92,9 +87,12 @@ public final class LibraryReader {
 
     private SortedMap<String, StudyRecord> studies() {
         var records = new TreeMap<String, StudyRecord>();
-        for (var folder : list(root.resolve("studies"))) {
+        for (var folder : list("studies")) {
             var name = "studies/" + folder.getFileName();
             var path = folder.resolve("study.yaml");
+            if (leadsOutside(folder, name) || leadsOutside(path, name + "/study.yaml")) {
+                continue;
+            }
             if (!Files.isDirectory(folder)) {
                 unexpected(name, "not a study folder");
             } else if (!Files.isRegularFile(path)) {
@@ -107,7 +105,7 @@ public final class LibraryReader {
             } else {
                 record(path, name + "/study.yaml", StudyRecord.class).ifPresent(study -> {
                     register(records, study, study.study(), folder.getFileName().toString());
-                    study.files().forEach(f -> data(folder, name, f));
+                    new RawData(folder, name, findings, fingerprints, data).read(study);
                 });
             }
         }
@@ -136,70 +134,10 @@ public final class LibraryReader {
     private <T extends Record> Optional<T> record(Path path, String file, Class<T> type) {
         try {
             var bytes = Files.readAllBytes(path);
-            fingerprints.put(file, HexFormat.of().formatHex(sha256().digest(bytes)));
+            fingerprints.put(file, Fingerprint.of(bytes));
             return Binder.read(file, bytes, type, findings);
         } catch (IOException e) {
             unreadable(file);
-            return Optional.empty();
-        }
-    }
-
-    private void data(Path folder, String name, DataFileRecord mapping) {
-        var written = mapping.file().value();
-        var file = name + "/" + written;
-        var path = folder.resolve(isPlainName(written) ? written : "study.yaml");
-        if (!isPlainName(written) || Files.isSymbolicLink(path)) {
-            findings.add(Diagnostic.stop(
-                    "file-outside",
-                    mapping.file().span(),
-                    "`%s` does not lie in the folder of this study".formatted(written),
-                    "a library must be whole when it is handed on",
-                    "copy the file beside study.yaml"));
-            return;
-        }
-        if (!Files.isRegularFile(path)) {
-            findings.add(Diagnostic.stop(
-                    "file-missing",
-                    mapping.file().span(),
-                    "there is no file `%s` beside this study.yaml".formatted(written),
-                    "results cannot be computed without the raw data",
-                    Suggest.instruction(written, names(folder))));
-            return;
-        }
-        var charset = charset(mapping);
-        if (charset.isEmpty()) {
-            return;
-        }
-        try {
-            fingerprints.put(file, digest(path));
-            data.put(file, CsvRows.open(path, file, mapping, charset.get()));
-        } catch (UnreadableRows e) {
-            findings.add(Diagnostic.stop(
-                    "data-unreadable",
-                    new Span(file, e.line(), 1, 1),
-                    e.problem(),
-                    "a file that cannot be read whole is not read at all",
-                    e.fix()));
-        } catch (IOException e) {
-            unreadable(file);
-        }
-    }
-
-    private static boolean isPlainName(String written) {
-        return written.matches("[^/\\\\\\p{Cntrl}:]+") && !written.startsWith(".");
-    }
-
-    private Optional<Charset> charset(DataFileRecord mapping) {
-        try {
-            return Optional.of(Charset.forName(mapping.encoding().value()));
-        } catch (IllegalArgumentException e) {
-            findings.add(Diagnostic.stop(
-                    "encoding-unknown",
-                    mapping.encoding().span(),
-                    "`%s` is not an encoding known here"
-                            .formatted(mapping.encoding().value()),
-                    "read in another encoding, signs and units change",
-                    "write `UTF-8`, `windows-1252` or `ISO-8859-1`"));
             return Optional.empty();
         }
     }
@@ -223,8 +161,9 @@ public final class LibraryReader {
     }
 
     /** The entries of a folder by name; hidden ones are left alone, and a folder that is not there is empty. */
-    private List<Path> list(Path folder) {
-        if (!Files.isDirectory(folder)) {
+    private List<Path> list(String name) {
+        var folder = root.resolve(name);
+        if (!Files.isDirectory(folder) || leadsOutside(folder, name)) {
             return List.of();
         }
         try (var entries = Files.list(folder)) {
@@ -232,38 +171,31 @@ public final class LibraryReader {
                     .sorted()
                     .toList();
         } catch (IOException e) {
-            unreadable(root.relativize(folder).toString());
+            unreadable(name);
             return List.of();
         }
     }
 
-    private List<String> names(Path folder) {
-        return list(folder).stream()
-                .map(p -> p.getFileName().toString())
-                .filter(n -> !n.equals("study.yaml"))
-                .toList();
+    /** A link may not lead out of the library: what lies elsewhere is not handed on with it. */
+    private boolean leadsOutside(Path path, String file) {
+        try {
+            if (!Files.exists(path) || path.toRealPath().startsWith(root.toRealPath())) {
+                return false;
+            }
+        } catch (IOException e) {
+            unreadable(file);
+            return true;
+        }
+        findings.add(Diagnostic.stop(
+                "file-outside",
+                Span.startOf(file),
+                "this is a link to a place outside of the library",
+                "a library must be whole when it is handed on",
+                "copy what it leads to in its place"));
+        return true;
     }
 
     private static String stem(String file) {
         return file.substring(file.lastIndexOf('/') + 1, file.length() - ".yaml".length());
-    }
-
-    private static String digest(Path path) throws IOException {
-        var sha = sha256();
-        var buffer = new byte[1 << 16];
-        try (InputStream in = Files.newInputStream(path)) {
-            for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
-                sha.update(buffer, 0, n);
-            }
-        }
-        return HexFormat.of().formatHex(sha.digest());
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 }

@@ -7,13 +7,17 @@ import comparand.model.Library;
 import comparand.model.RowSource;
 import comparand.model.library.ColumnRole;
 import comparand.model.library.DataFileRecord;
+import comparand.model.library.Separator;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** How each column of one data file is read; built once, then applied to every row. */
 final class ColumnPlan {
@@ -96,6 +100,17 @@ final class ColumnPlan {
 
     private void build() {
         var headings = rows.header();
+        if (headings.stream().noneMatch(mapping.columns()::has)) {
+            stop(
+                    "columns-not-found",
+                    mapping.separator(),
+                    "the first line of `%s` holds none of the mapped headings".formatted(rows.file()),
+                    "split at another sign, or without its line of headings, a file means something else",
+                    likelySeparator()
+                            .map(s -> "did you mean `separator: %s`?".formatted(s))
+                            .orElse("put the line of headings first, or correct the headings under `columns:`"));
+            return;
+        }
         var readers = new CellReaders(library, mapping.decimal().value(), findings);
         for (var entry : mapping.columns().list()) {
             int index = headings.indexOf(entry.key().value());
@@ -137,5 +152,16 @@ final class ColumnPlan {
 
     private void stop(String code, Located<?> at, String message, String why, String fix) {
         findings.add(Diagnostic.stop(code, at.span(), message, why, fix));
+    }
+
+    /** The separator at which the first line would fall into mapped headings. */
+    private Optional<String> likelySeparator() {
+        var line = String.join(String.valueOf(mapping.separator().value().sign()), rows.header());
+        return Stream.of(Separator.values())
+                .filter(s -> Stream.of(line.split(Pattern.quote(String.valueOf(s.sign())), -1))
+                        .map(String::strip)
+                        .anyMatch(mapping.columns()::has))
+                .findFirst()
+                .map(s -> s.name().toLowerCase(Locale.ROOT));
     }
 }

@@ -29,9 +29,10 @@ final class LocalComparands {
     /**
      * A measured metric: the mean and SD over the members, each with one number.
      *
+     * @param columns the headings of the columns that took part
      * @param definedByName whether the definition must be named to tell the group from another of the device
      */
-    Comparand measured(Group group, String formula, boolean definedByName) {
+    Comparand measured(Group group, String formula, List<String> columns, boolean definedByName) {
         var each = group.eachMember();
         var trail = new ArrayList<Step>();
         trail.add(Step.of(
@@ -42,9 +43,7 @@ final class LocalComparands {
                 "rows",
                 String.valueOf(group.rows()),
                 "columns",
-                String.join(
-                        ", ",
-                        file.columns().quantities().values().stream().sorted().toList())));
+                String.join(", ", columns)));
         if (group.hasRepeats()) {
             trail.add(Step.of(
                     Step.Kind.REPEATS,

@@ -10,14 +10,15 @@ import comparand.metric.Nature;
 import comparand.model.Checked;
 import comparand.model.Comparand;
 import comparand.model.Library;
+import comparand.model.LocalResults;
+import comparand.model.RowSource;
+import comparand.model.SetAside;
 import comparand.model.UnreadableRows;
 import comparand.model.library.DataFileRecord;
 import comparand.model.library.StudyRecord;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** The stage that computes local comparands from the raw data of a dossier's studies. */
 public final class LocalStudies {
@@ -25,13 +26,14 @@ public final class LocalStudies {
     private final Library library;
     private final List<Diagnostic> findings = new ArrayList<>();
     private final List<Comparand> comparands = new ArrayList<>();
+    private final List<SetAside> setAside = new ArrayList<>();
 
     private LocalStudies(Library library) {
         this.library = library;
     }
 
-    /** All local comparands of the studies the dossier names, sorted by study, file, metric, device and step. */
-    public static Outcome<List<Comparand>> compute(Checked checked) {
+    /** All local results of the studies the dossier names, sorted by study, file, metric, device and step. */
+    public static Outcome<LocalResults> compute(Checked checked) {
         var stage = new LocalStudies(checked.library());
         for (var id : checked.dossier().studies()) {
             var study = checked.library().studies().get(id.value());
@@ -40,7 +42,14 @@ public final class LocalStudies {
             }
             study.files().forEach(file -> stage.file(study, file));
         }
-        return Outcome.of(List.copyOf(stage.comparands), stage.findings);
+        return Outcome.of(new LocalResults(stage.comparands, stage.setAside), stage.findings);
+    }
+
+    /** What is found in the raw data of every study of a library, whether a dossier asks for it or not. */
+    public static Outcome<Library> examine(Library library) {
+        var stage = new LocalStudies(library);
+        library.studies().values().forEach(study -> study.files().forEach(file -> stage.file(study, file)));
+        return Outcome.of(library, stage.findings);
     }
 
     private void file(StudyRecord study, DataFileRecord mapping) {
@@ -49,42 +58,55 @@ public final class LocalStudies {
         if (rows == null) {
             throw new IllegalStateException("the reader let the missing file " + name + " through");
         }
-        var plan = ColumnPlan.of(library, mapping, rows, findings);
-        if (plan.isEmpty()) {
+        var columns = ColumnPlan.of(library, mapping, rows, findings);
+        var facts = columns.flatMap(plan -> facts(mapping, rows, plan));
+        if (facts.isEmpty()) {
             return;
         }
+        if (facts.get().isEmpty()) {
+            findings.add(Diagnostic.note(
+                    "data-without-rows",
+                    Span.startOf(name),
+                    "no row of `%s` is used".formatted(mapping.file().value()),
+                    "the study has no result from this file",
+                    "add the rows, or take the file out of `files:`"));
+            return;
+        }
+        var file =
+                new DataFile(library, study, mapping, name, columns.orElseThrow(), FixedConditions.of(study, mapping));
+        for (var wanted : mapping.gives()) {
+            metric(wanted).ifPresent(metric -> {
+                var work = new MetricOfFile(file, metric, wanted, findings, setAside);
+                comparands.addAll(work.comparands(facts.get()));
+            });
+        }
+        LabelledLimits.check(library, name, facts.get(), findings);
+    }
+
+    /** The rows that are used; empty if one of them could not be read. */
+    private Optional<List<RowFacts>> facts(DataFileRecord mapping, RowSource rows, ColumnPlan columns) {
         var faults = new CellFaults(rows);
         var facts = new ArrayList<RowFacts>();
-        var dropped = droppedLines(mapping);
+        var dropped = new DroppedLines(mapping);
         try {
             rows.forEach(row -> {
-                if (!dropped.contains(row.line())) {
-                    plan.get().read(row, faults).ifPresent(facts::add);
+                if (!dropped.drop(row.line())) {
+                    columns.read(row, faults).ifPresent(facts::add);
                 }
             });
         } catch (UnreadableRows e) {
             findings.add(Diagnostic.stop(
                     "data-unreadable",
-                    new Span(name, e.line(), 1, 1),
+                    e.place(),
                     e.problem(),
                     "a file that cannot be read whole is not used at all",
                     e.fix()));
-            return;
+            return Optional.empty();
         }
-        var cellFindings = faults.findings();
-        findings.addAll(cellFindings);
-        if (!cellFindings.isEmpty()) {
-            return;
-        }
-        var file = new DataFile(library, study, mapping, name, plan.get(), FixedConditions.of(study, mapping));
-        for (var wanted : mapping.gives()) {
-            metric(wanted)
-                    .ifPresent(metric ->
-                            comparands.addAll(new MetricOfFile(file, metric, wanted, findings).comparands(facts)));
-        }
-        if (!facts.isEmpty()) {
-            LabelledLimits.check(library, name, facts, findings);
-        }
+        var found = new ArrayList<>(faults.findings());
+        found.addAll(dropped.findings());
+        findings.addAll(found);
+        return found.isEmpty() ? Optional.of(facts) : Optional.empty();
     }
 
     private Optional<Metric> metric(Located<String> wanted) {
@@ -106,11 +128,5 @@ public final class LocalStudies {
             return Optional.empty();
         }
         return metric;
-    }
-
-    private static Set<Integer> droppedLines(DataFileRecord mapping) {
-        var lines = new HashSet<Integer>();
-        mapping.dropped().forEach(d -> lines.add(d.line().value().value().intValue()));
-        return lines;
     }
 }

@@ -7,6 +7,7 @@ import comparand.metric.Definition;
 import comparand.metric.Metric;
 import comparand.metric.Nature;
 import comparand.model.Comparand;
+import comparand.model.SetAside;
 import comparand.model.library.Arrangement;
 import comparand.model.library.ColumnRole;
 import comparand.model.library.DataFileRecord;
@@ -29,10 +30,13 @@ final class MetricOfFile {
     private final Metric metric;
     private final Located<String> asked;
     private final List<Diagnostic> findings;
+    private final List<SetAside> setAside;
     private final Definition wanted;
     private final LocalComparands comparands;
 
-    MetricOfFile(DataFile file, Metric metric, Located<String> asked, List<Diagnostic> findings) {
+    MetricOfFile(
+            DataFile file, Metric metric, Located<String> asked, List<Diagnostic> findings, List<SetAside> setAside) {
+        this.setAside = setAside;
         this.file = file;
         this.metric = metric;
         this.asked = asked;
@@ -97,28 +101,56 @@ final class MetricOfFile {
             }
         }
         note(lacking, rows.size());
+        var plausibility = new Plausibility(file, metric);
         var found = new ArrayList<Comparand>();
+        var sound = new ArrayList<Group>();
         for (var group : groups.values()) {
             if (group.hasRepeats() && file.mapping().repeats().value() == Repeats.REFUSE) {
                 findings.add(repeated(group));
+                continue;
+            }
+            var comparand = comparands.measured(
+                    group, way.get().formula(), way.get().columns(), hasTwin(group, groups.values()));
+            var impossible = plausibility.impossible(group);
+            if (impossible.isPresent()) {
+                findings.add(impossible.get());
+                setAside.add(new SetAside(
+                        comparand, SetAside.Reason.HELD, impossible.get().message()));
             } else {
-                found.add(comparands.measured(group, way.get().formula(), hasTwin(group, groups.values())));
+                sound.add(group);
+                found.add(comparand);
             }
         }
+        plausibility.unusual(sound).ifPresent(findings::add);
         return found;
     }
 
-    /** How a row gives the metric: the column itself, or a formula. */
-    private record Way(Function<RowFacts, Optional<Double>> value, String formula) {}
+    /**
+     * How a row gives the metric: the column itself, or a formula.
+     *
+     * @param columns the headings of the columns it takes part in
+     */
+    private record Way(Function<RowFacts, Optional<Double>> value, String formula, List<String> columns) {}
 
     private Optional<Way> way() {
-        if (file.columns().quantities().containsKey(metric.id())) {
+        var column = file.columns().quantities().get(metric.id());
+        if (column != null) {
             return Optional.of(new Way(
-                    row -> Optional.ofNullable(row.numbers().get(metric.id())).map(m -> m.in(metric.unit())), ""));
+                    row -> Optional.ofNullable(row.numbers().get(metric.id())).map(m -> m.in(metric.unit())),
+                    "",
+                    List.of(column)));
         }
         var inputs = new GivenInputs(file);
         return inputs.plan(metric, wanted, asked, findings)
-                .map(plan -> new Way(row -> plan.value(input -> inputs.value(input, row)), plan.formulas()));
+                .map(plan -> new Way(
+                        row -> plan.value(input -> inputs.value(input, row)),
+                        plan.formulas(),
+                        plan.given().stream()
+                                .flatMap(id -> Optional.ofNullable(
+                                        file.columns().quantities().get(id))
+                                        .stream())
+                                .sorted()
+                                .toList()));
     }
 
     /** Whether another group of the device has the same steps: then they differ by their definition. */

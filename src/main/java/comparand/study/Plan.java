@@ -9,7 +9,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
@@ -49,6 +51,13 @@ record Plan(Metric metric, Derivation way, Definition wanted, Map<Input, Optiona
         var all = new TreeMap<>(wanted.aspects());
         all.putAll(way.gives().aspects());
         return new Definition(all);
+    }
+
+    /** The ids of all inputs that are given, not computed. */
+    Set<String> given() {
+        var ids = new TreeSet<String>();
+        inputs.forEach((input, plan) -> plan.ifPresentOrElse(p -> ids.addAll(p.given()), () -> ids.add(input.id())));
+        return ids;
     }
 
     /** All formulas on the way, the outermost first. */

@@ -64,8 +64,8 @@ class PairSpecTest {
     }
 
     private static JsonNode results(Path library) {
-        var dossier = DossierFile.of(library.resolve("dossiers/example.yaml")).orElseThrow();
-        return Pipeline.published(dossier)
+        return DossierFile.of(library.resolve("dossiers/example.yaml"))
+                .then(Pipeline::published)
                 .fold(
                         (publication, findings) -> {
                             var out = new ByteArrayOutputStream();

@@ -34,12 +34,12 @@ class RawDataSpecTest {
                 Path.of("templates/blank"),
                 c.get("edits"),
                 folder.resolve(c.get("id").asText()));
-        var dossier = DossierFile.of(library.resolve("dossiers/example.yaml")).orElseThrow();
         var wanted = c.get("finds");
 
-        var found = Pipeline.evidence(dossier).findings().stream()
-                .filter(f -> f.code().equals(wanted.get("code").asText()))
-                .toList();
+        var found =
+                DossierFile.of(library.resolve("dossiers/example.yaml")).then(Pipeline::evidence).findings().stream()
+                        .filter(f -> f.code().equals(wanted.get("code").asText()))
+                        .toList();
 
         assertThat(found).isNotEmpty();
         if (wanted.has("times")) {

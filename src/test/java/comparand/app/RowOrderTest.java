@@ -52,9 +52,8 @@ class RowOrderTest {
     }
 
     private static List<String> summaries(Path library) {
-        var dossier = DossierFile.of(library.resolve("dossiers/small-oxygenators.yaml"))
-                .orElseThrow();
-        var local = Pipeline.evidence(dossier)
+        var local = DossierFile.of(library.resolve("dossiers/small-oxygenators.yaml"))
+                .then(Pipeline::evidence)
                 .<List<Comparand>>fold((evidence, findings) -> evidence.local(), findings -> {
                     throw new AssertionError(findings.toString());
                 });

@@ -5,7 +5,8 @@ import java.util.List;
 /** Everything a run found. */
 @Says("The results of one run of one dossier")
 public record ResultSet(
-        @Says("Version of this format; a new number when a field changes its meaning or goes")
+        @Says(
+                "comparand-results- and the version of this format; a new number when a field changes its meaning or goes")
         String format,
 
         @Says("What was run, when, by what, on which inputs")
@@ -25,10 +26,16 @@ public record ResultSet(
         @Says("Published values for which there is nothing local to set beside")
         List<UnpairedResult> unpaired,
 
-        @Says("Published values that take no part, with reasons")
-        List<SetAsideResult> setAside,
+        @Says("Values that take no part, with reasons") List<SetAsideResult> setAside,
 
         @Says("Findings on the library that did not stop the run")
         List<FindingResult> findings,
 
-        @Says("Cautions that go with every output") List<String> cautions) {}
+        @Says("Cautions that go with every output") List<String> cautions) {
+
+    /** What {@code format} begins with in every version. */
+    public static final String FORMATS = "comparand-results-";
+
+    /** This version. */
+    public static final String FORMAT = FORMATS + "1";
+}

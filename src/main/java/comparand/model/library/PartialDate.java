@@ -12,7 +12,8 @@ public record PartialDate(String text, LocalDate earliest, LocalDate latest) imp
 
     private static final Pattern YEAR = Pattern.compile("\\d{4}");
     private static final Pattern MONTH = Pattern.compile("\\d{4}-\\d{2}");
-    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+    /** The form of a whole date; not every text of this form is a day. */
+    public static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
 
     /** Empty if the text is no such date. */
     public static Optional<PartialDate> read(String text) {

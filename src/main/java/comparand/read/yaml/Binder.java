@@ -12,14 +12,15 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Binds the tree of a file to a record type, collecting every fault on the way. Nothing is bound unless all of it is.
  */
 public final class Binder {
 
-    private static final Set<String> EMPTY_WORDS = Set.of("", "~", "null", "Null", "NULL");
+    /** What is left of "3,8 mmHg" behind its comma. */
+    private static final Pattern DECIMAL = Pattern.compile("\\d+( .*)?");
 
     private final List<Diagnostic> findings;
     private final DecimalSign decimal;
@@ -34,7 +35,8 @@ public final class Binder {
             String file, byte[] bytes, Class<T> type, List<Diagnostic> findings) {
         return YamlTree.read(file, bytes, findings).flatMap(tree -> {
             var binder = new Binder(findings, declaredSign(tree));
-            return binder.fields(Shape.of(type), tree, singular(type)).map(type::cast);
+            return binder.fields(Shape.of(type), tree, Where.record(singular(type)))
+                    .map(type::cast);
         });
     }
 
@@ -54,7 +56,7 @@ public final class Binder {
                 .toLowerCase(Locale.ROOT);
     }
 
-    private Optional<Object> value(Shape shape, Node node, String where) {
+    private Optional<Object> value(Shape shape, Node node, Where where) {
         if (shape instanceof Shape.Maybe maybe) {
             return value(maybe.value(), node, where).map(Optional::of);
         }
@@ -74,20 +76,22 @@ public final class Binder {
         return fields((Shape.Fields) shape, node, where);
     }
 
-    private Optional<Object> single(ScalarType<?> type, Node node, String where) {
+    private Optional<Object> single(ScalarType<?> type, Node node, Where where) {
         if (!(node instanceof Node.Scalar scalar)) {
             wrongKind(node, type.name(), where, type.example());
             return Optional.empty();
         }
-        boolean quoted = !scalar.contentSpan().equals(scalar.span());
-        if (quoted ? scalar.text().isBlank() : EMPTY_WORDS.contains(scalar.text())) {
+        if (scalar.isEmpty() || scalar.text().isBlank()) {
             findings.add(Diagnostic.stop(
                     "value-empty",
                     node.span(),
-                    "`%s` is left empty".formatted(where),
+                    "`%s` is left empty".formatted(where.name()),
                     "an empty place says neither that a value was found nor that it was looked for",
-                    "write %s, such as `%s`, or leave the key out if it may be left out"
-                            .formatted(type.name(), type.example())));
+                    "write %s, such as `%s`%s"
+                            .formatted(
+                                    type.name(),
+                                    type.example(),
+                                    where.mayBeLeftOut() ? ", or leave the key out" : "")));
             return Optional.empty();
         }
         return type.reader()
@@ -95,47 +99,47 @@ public final class Binder {
                 .<Optional<Object>>fold(v -> Optional.of(new Located<Object>(v, scalar.span())), fault -> {
                     findings.add(Diagnostic.stop(
                             "value-unreadable",
-                            scalar.contentSpan().part(fault.at(), fault.length()),
+                            scalar.part(fault.at(), fault.length()),
                             fault.problem(),
-                            "`%s` has to be %s".formatted(where, type.name()),
+                            "`%s` has to be %s".formatted(where.name(), type.name()),
                             fault.fix()));
                     return Optional.empty();
                 });
     }
 
-    private Optional<Object> many(Shape.Many many, Node node, String where) {
+    private Optional<Object> many(Shape.Many many, Node node, Where where) {
         if (!(node instanceof Node.Sequence list)) {
-            wrongKind(node, "a list", where, "- ...");
+            wrongKind(node, "a list", where, "[...]");
             return Optional.empty();
         }
         return items(many.item(), list.items(), node, many.atLeast(), where).map(l -> (Object) l);
     }
 
-    private Optional<List<Object>> items(Shape item, List<Node> nodes, Node whole, int atLeast, String where) {
+    private Optional<List<Object>> items(Shape item, List<Node> nodes, Node whole, int atLeast, Where where) {
         if (nodes.size() < atLeast) {
             findings.add(Diagnostic.stop(
                     "list-too-short",
                     whole.span(),
-                    "`%s` has %d entries and needs at least %d".formatted(where, nodes.size(), atLeast),
+                    "`%s` has %d entries and needs at least %d".formatted(where.name(), nodes.size(), atLeast),
                     "without them there is nothing to work on",
                     "add an entry"));
             return Optional.empty();
         }
-        var bound = nodes.stream().map(n -> value(item, n, where)).toList();
+        var bound = nodes.stream().map(n -> value(item, n, where.entry())).toList();
         return bound.stream().allMatch(Optional::isPresent)
                 ? Optional.of(bound.stream().map(Optional::get).toList())
                 : Optional.empty();
     }
 
-    private Optional<Object> open(Shape.Open open, Node node, String where) {
+    private Optional<Object> open(Shape.Open open, Node node, Where where) {
         if (!(node instanceof Node.Mapping mapping)) {
-            wrongKind(node, "keys with values", where, "key: value");
+            wrongKind(node, "keys with values", where, "{key: value}");
             return Optional.empty();
         }
         var bound = new ArrayList<Entries.Entry<Object>>();
         boolean whole = true;
         for (var entry : mapping.entries()) {
-            var v = value(open.value(), entry.value(), entry.key().text());
+            var v = value(open.value(), entry.value(), Where.key(entry.key().text(), false));
             whole &= v.isPresent();
             v.ifPresent(x -> bound.add(new Entries.Entry<>(
                     new Located<>(entry.key().text(), entry.key().span()), x)));
@@ -143,13 +147,13 @@ public final class Binder {
         return whole ? Optional.of(new Entries<>(bound)) : Optional.empty();
     }
 
-    private Optional<Object> fields(Shape.Fields shape, Node node, String where) {
+    private Optional<Object> fields(Shape.Fields shape, Node node, Where where) {
         if (!(node instanceof Node.Mapping mapping)) {
             wrongKind(
                     node,
                     "keys with values: " + String.join(", ", shape.keys()),
                     where,
-                    shape.keys().get(0) + ": ...");
+                    "{" + shape.keys().get(0) + ": ...}");
             return Optional.empty();
         }
         boolean known = noUnknownKeys(shape, mapping, where);
@@ -163,16 +167,16 @@ public final class Binder {
         return whole ? Optional.of(construct(shape.type(), arguments)) : Optional.empty();
     }
 
-    private Optional<Object> field(Shape.Field field, Node.Mapping mapping, String where) {
+    private Optional<Object> field(Shape.Field field, Node.Mapping mapping, Where where) {
         var entry = mapping.entry(field.key());
         if (entry.isPresent()) {
-            return value(field.shape(), entry.get().value(), field.key());
+            return value(field.shape(), entry.get().value(), Where.key(field.key(), !field.required()));
         }
         if (field.required()) {
             findings.add(Diagnostic.stop(
                     "key-missing",
                     mapping.span(),
-                    "`%s` is missing from this %s".formatted(field.key(), where),
+                    "`%s` is missing from %s".formatted(field.key(), where.phrase()),
                     "it says: " + lowerFirst(field.meaning()),
                     "add `%s: %s`".formatted(field.key(), example(field.shape()))));
             return Optional.empty();
@@ -196,7 +200,7 @@ public final class Binder {
         return shape instanceof Shape.Fields fields ? "{" + fields.keys().get(0) + ": ...}" : "[...]";
     }
 
-    private boolean noUnknownKeys(Shape.Fields shape, Node.Mapping mapping, String where) {
+    private boolean noUnknownKeys(Shape.Fields shape, Node.Mapping mapping, Where where) {
         boolean known = true;
         for (var entry : mapping.entries()) {
             if (shape.field(entry.key().text()).isEmpty()) {
@@ -204,15 +208,17 @@ public final class Binder {
                 findings.add(Diagnostic.stop(
                         "key-unknown",
                         entry.key().span(),
-                        "`%s` is not a key of this %s".formatted(entry.key().text(), where),
+                        "`%s` is not a key of %s".formatted(entry.key().text(), where.phrase()),
                         "a key nobody reads would be lost without a word",
-                        Suggest.instruction(entry.key().text(), shape.keys())));
+                        DECIMAL.matcher(entry.key().text()).matches()
+                                ? "a comma between braces separates keys: put quotes around a number with a decimal comma"
+                                : Suggest.instruction(entry.key().text(), shape.keys())));
             }
         }
         return known;
     }
 
-    private boolean oneOfThem(Shape.Fields shape, Node.Mapping mapping, String where) {
+    private boolean oneOfThem(Shape.Fields shape, Node.Mapping mapping, Where where) {
         if (shape.exactlyOne().isEmpty()) {
             return true;
         }
@@ -229,20 +235,20 @@ public final class Binder {
                 present.isEmpty() ? "key-missing" : "keys-exclude-each-other",
                 span,
                 present.isEmpty()
-                        ? "this %s has none of: %s".formatted(where, String.join(", ", shape.exactlyOne()))
+                        ? "%s has none of: %s".formatted(where.phrase(), String.join(", ", shape.exactlyOne()))
                         : "`%s` and `%s` exclude each other".formatted(present.get(0), present.get(1)),
                 "exactly one of them says what kind of entry this is",
                 present.isEmpty() ? "add one of them" : "keep the one that the source states"));
         return false;
     }
 
-    private void wrongKind(Node node, String wanted, String where, String example) {
+    private void wrongKind(Node node, String wanted, Where where, String example) {
         findings.add(Diagnostic.stop(
-                node instanceof Node.Scalar s && EMPTY_WORDS.contains(s.text()) ? "value-empty" : "value-of-wrong-kind",
+                node instanceof Node.Scalar s && s.isEmpty() ? "value-empty" : "value-of-wrong-kind",
                 node.span(),
-                "`%s` has to be %s, and this is %s".formatted(where, wanted, node.kind()),
+                "`%s` has to be %s, and this is %s".formatted(where.name(), wanted, node.kind()),
                 "read otherwise than meant, it would change the record without a word",
-                "write `%s: %s`".formatted(where, example)));
+                "write `%s: %s`".formatted(where.name(), example)));
     }
 
     private static Object construct(Class<? extends Record> type, List<Object> arguments) {

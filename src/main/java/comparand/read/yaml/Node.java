@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import comparand.diag.Span;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** A value in a YAML file, with its place. */
 sealed interface Node {
@@ -24,6 +25,28 @@ sealed interface Node {
         public Scalar {
             requireNonNull(text, "text");
         }
+
+        /**
+         * The place of some of its characters; the whole of it where they cannot be told from the text, because it
+         * runs over lines or holds escapes.
+         */
+        Span part(int at, int length) {
+            boolean asWritten = text.codePointCount(0, text.length()) == contentSpan.length();
+            return asWritten && at + length <= text.length()
+                    ? contentSpan.part(text.codePointCount(0, at), text.codePointCount(at, at + length))
+                    : span;
+        }
+
+        boolean isQuoted() {
+            return !contentSpan.equals(span);
+        }
+
+        /** Nothing written where a value belongs. */
+        boolean isEmpty() {
+            return !isQuoted() && EMPTY_WORDS.contains(text);
+        }
+
+        private static final Set<String> EMPTY_WORDS = Set.of("", "~", "null", "Null", "NULL");
 
         @Override
         public String kind() {

@@ -74,7 +74,7 @@ public final class RecordSchema {
         if (type.words().isEmpty()) {
             node.putArray("type").add("string").add("number").add("boolean");
             type.pattern().ifPresent(p -> node.put("pattern", p));
-            node.putArray("examples").add(type.example());
+            type.pattern().ifPresent(p -> node.putArray("examples").add(type.example()));
         } else {
             var words = node.putArray("enum");
             type.words().forEach(w -> {

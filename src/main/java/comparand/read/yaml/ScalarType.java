@@ -18,7 +18,6 @@ import comparand.unit.PrintedNumber;
 import comparand.unit.PrintedRange;
 import comparand.unit.QuantityText;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -43,13 +42,13 @@ record ScalarType<T>(
         List<String> words,
         BiFunction<String, DecimalSign, Parsed<T>> reader) {
 
-    private static final Pattern COUNTED = Pattern.compile("(\\d{1,6}) ([a-z]+)");
+    private static final Pattern COUNTED = Pattern.compile("(\\d+) ([a-z]+)");
     private static final Pattern X_OF_N = Pattern.compile("(\\d{1,7})\\s+of\\s+(\\d{1,7})");
     private static final Pattern BAND = Pattern.compile("\\s*(?:±|\\+/-)\\s*");
     private static final Pattern STARTS_AS_NUMBER = Pattern.compile("[+\\-−]?[\\d.,].*");
 
     private static final Map<Class<?>, ScalarType<?>> KNOWN = Map.of(
-            String.class, open("a text", "text", "", (text, d) -> Parsed.ok(text)),
+            String.class, open("a text", "...", "", (text, d) -> Parsed.ok(text)),
             LocalDate.class, open("a date", "2026-09-14", "^\\d{4}-\\d{2}-\\d{2}$", (text, d) -> date(text)),
             PartialDate.class,
                     open(
@@ -105,15 +104,17 @@ record ScalarType<T>(
     }
 
     private static Parsed<LocalDate> date(String text) {
-        try {
-            return Parsed.ok(LocalDate.parse(text));
-        } catch (DateTimeParseException e) {
+        if (!PartialDate.DAY.matcher(text).matches()) {
             return Parsed.fault(
                     0,
                     text.length(),
                     "`" + text + "` is not a date of the form year-month-day",
                     "write it as `2026-09-14`");
         }
+        return PartialDate.read(text)
+                .map(d -> Parsed.ok(d.earliest()))
+                .orElseGet(() -> Parsed.fault(
+                        0, text.length(), "there is no day `" + text + "`", "write the day as a calendar has it"));
     }
 
     private static Parsed<PartialDate> partialDate(String text) {
@@ -157,6 +158,13 @@ record ScalarType<T>(
         }
         for (var unit : SampleUnit.values()) {
             if (unit.plural().equals(m.group(2)) || unit.singular().equals(m.group(2))) {
+                if (m.group(1).length() > 6) {
+                    return Parsed.fault(
+                            0,
+                            m.end(1),
+                            "`" + m.group(1) + "` is more than any sample",
+                            "write how many there were, or `not reported`");
+                }
                 int n = Integer.parseInt(m.group(1));
                 return n > 0
                         ? Parsed.ok(new StatedSize(Optional.of(new SampleSize(n, unit))))

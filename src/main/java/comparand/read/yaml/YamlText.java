@@ -27,6 +27,15 @@ final class YamlText {
                     "split it, or move raw data into a CSV or XLSX file of a study"));
             return Optional.empty();
         }
+        if (startsWith(bytes, 0xFF, 0xFE) || startsWith(bytes, 0xFE, 0xFF)) {
+            findings.add(Diagnostic.stop(
+                    "file-not-text",
+                    Span.startOf(file),
+                    "this file is written in UTF-16",
+                    "records are plain text in one encoding, so that every program shows the same signs",
+                    "save it as UTF-8"));
+            return Optional.empty();
+        }
         if (startsWith(bytes, 'P', 'K', 3, 4) || startsWith(bytes, '%', 'P', 'D', 'F') || contains(bytes, (byte) 0)) {
             findings.add(Diagnostic.stop(
                     "file-not-text",
@@ -46,17 +55,27 @@ final class YamlText {
         out.flip();
         var text = out.toString();
         if (result.isError()) {
+            int at = bytes[in.position()] & 0xFF;
             int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
             int column = text.codePointCount(text.lastIndexOf('\n') + 1, text.length()) + 1;
             findings.add(Diagnostic.stop(
                     "file-not-utf8",
                     new Span(file, line, column, 1),
-                    "the byte 0x%02X here is not UTF-8".formatted(bytes[in.position()] & 0xFF),
+                    isCutOff(bytes, in.position())
+                            ? "the file ends in the middle of a sign, after the byte 0x%02X".formatted(at)
+                            : "the byte 0x%02X here is not UTF-8".formatted(at),
                     "in another encoding °, ±, µ and ² turn into other signs, and numbers lose their units",
                     "save the file as UTF-8"));
             return Optional.empty();
         }
         return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
+    }
+
+    /** Whether the sign that starts here would need more bytes than the file has. */
+    private static boolean isCutOff(byte[] bytes, int start) {
+        int lead = bytes[start] & 0xFF;
+        int needed = lead >= 0xF0 ? 4 : lead >= 0xE0 ? 3 : lead >= 0xC2 ? 2 : 1;
+        return start + needed > bytes.length;
     }
 
     private static boolean startsWith(byte[] bytes, int... magic) {

@@ -19,6 +19,7 @@ import org.snakeyaml.engine.v2.events.ScalarEvent;
 import org.snakeyaml.engine.v2.events.SequenceStartEvent;
 import org.snakeyaml.engine.v2.exceptions.Mark;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
+import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 
 /** Builds the tree of a file from parsing events, without recursion, so that nesting costs no stack. */
@@ -49,11 +50,12 @@ final class YamlTree {
         if (findings.size() > before) {
             return Optional.empty();
         }
-        if (tree.root.isEmpty() || !(tree.root.get() instanceof Node.Mapping mapping)) {
+        boolean empty = tree.root.isEmpty() || (tree.root.get() instanceof Node.Scalar s && s.isEmpty());
+        if (empty || !(tree.root.get() instanceof Node.Mapping mapping)) {
             findings.add(Diagnostic.stop(
-                    tree.root.isEmpty() ? "file-empty" : "file-not-a-record",
-                    tree.root.map(Node::span).orElse(Span.startOf(file)),
-                    tree.root.isEmpty()
+                    empty ? "file-empty" : "file-not-a-record",
+                    empty ? Span.startOf(file) : tree.root.get().span(),
+                    empty
                             ? "this file holds nothing"
                             : "this file holds " + tree.root.get().kind() + ", not a record",
                     "every file of a library is one record of keys and values",
@@ -76,14 +78,11 @@ final class YamlTree {
                 }
             }
         } catch (MarkedYamlEngineException e) {
-            unreadable(e);
+            findings.add(YamlProblem.of(e, file));
+        } catch (ReaderException e) {
+            findings.add(YamlProblem.of(e, text, file));
         } catch (YamlEngineException e) {
-            findings.add(Diagnostic.stop(
-                    "yaml-unreadable",
-                    Span.startOf(file),
-                    "this file cannot be read as YAML: " + sentence(String.valueOf(e.getMessage())),
-                    "a file that cannot be read whole is not read at all",
-                    "correct the file"));
+            findings.add(YamlProblem.of(e, file));
         }
     }
 
@@ -177,35 +176,6 @@ final class YamlTree {
     private void refuse(String code, Span span, String message, String fix) {
         findings.add(
                 Diagnostic.stop(code, span, message, "records are read the same way by people and by this tool", fix));
-    }
-
-    private void unreadable(MarkedYamlEngineException e) {
-        var mark = e.getProblemMark().or(e::getContextMark);
-        var span = mark.map(m -> new Span(file, m.getLine() + 1, m.getColumn() + 1, 1))
-                .orElse(Span.startOf(file));
-        var problem = e.getProblem();
-        boolean tab = problem.contains("TAB") || problem.contains("\\t");
-        findings.add(Diagnostic.stop(
-                tab ? "yaml-tab" : "yaml-unreadable",
-                span,
-                tab ? "a tab stands where YAML wants blanks" : "this cannot be read as YAML: " + sentence(problem),
-                "a file that cannot be read whole is not read at all",
-                tab ? "replace the tab by two blanks" : hint(problem)));
-    }
-
-    private static String hint(String problem) {
-        if (problem.contains("mapping values are not allowed")) {
-            return "put quotes around a text that contains a colon, or check the indentation";
-        }
-        if (problem.contains("expected <block end>") || problem.contains("expected ',' or")) {
-            return "check brackets, quotes and indentation in this line and the one before";
-        }
-        return "check this line and the one before for an open bracket or quote";
-    }
-
-    private static String sentence(String message) {
-        var oneLine = message.lines().findFirst().orElse("").strip();
-        return oneLine.endsWith(".") ? oneLine.substring(0, oneLine.length() - 1) : oneLine;
     }
 
     private Span span(Event event) {

@@ -1,7 +1,10 @@
 package comparand.write.json;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParseException;
+import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectWriter;
@@ -10,6 +13,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
 import comparand.document.result.ResultSet;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 
 /** Writes {@code results.json}: keys in kebab case in the order of the record types, absent entries left out. */
@@ -22,6 +26,18 @@ public final class ResultJson {
     public static void write(ResultSet results, OutputStream out) throws IOException {
         WRITER.writeValue(out, results);
         out.write('\n');
+    }
+
+    /** Whether a file is a result set of this tool, whichever version: it says so in its first key. */
+    public static boolean isResultSet(InputStream in) throws IOException {
+        try (var parser = new JsonFactory().createParser(in)) {
+            return parser.nextToken() == JsonToken.START_OBJECT
+                    && "format".equals(parser.nextFieldName())
+                    && parser.nextToken() == JsonToken.VALUE_STRING
+                    && parser.getText().startsWith(ResultSet.FORMATS);
+        } catch (JsonParseException e) {
+            return false;
+        }
     }
 
     private static ObjectWriter writer() {

@@ -1,0 +1,154 @@
+package comparand.read;
+
+import comparand.diag.Diagnostic;
+import comparand.diag.Located;
+import comparand.diag.Span;
+import comparand.diag.Suggest;
+import comparand.model.RowSource;
+import comparand.model.UnreadableRows;
+import comparand.model.library.DataFileRecord;
+import comparand.model.library.StudyRecord;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+
+/** The raw data files of one study: found, fingerprinted and opened for streaming. */
+final class RawData {
+
+    private final Path folder;
+    private final String name;
+    private final List<Diagnostic> findings;
+    private final SortedMap<String, String> fingerprints;
+    private final SortedMap<String, RowSource> data;
+
+    RawData(
+            Path folder,
+            String name,
+            List<Diagnostic> findings,
+            SortedMap<String, String> fingerprints,
+            SortedMap<String, RowSource> data) {
+        this.folder = folder;
+        this.name = name;
+        this.findings = findings;
+        this.fingerprints = fingerprints;
+        this.data = data;
+    }
+
+    void read(StudyRecord study) {
+        var mapped = new HashSet<String>();
+        for (var file : study.files()) {
+            if (mapped.add(file.file().value())) {
+                open(file);
+            } else {
+                stop(
+                        "file-mapped-twice",
+                        file.file(),
+                        "`%s` is mapped in this study already"
+                                .formatted(file.file().value()),
+                        "its rows would count twice",
+                        "keep one of the two mappings");
+            }
+        }
+        // a file under another name than the mapping's is found already
+        boolean all = mapped.stream().allMatch(n -> data.containsKey(name + "/" + n));
+        names().stream()
+                .filter(n -> all && !mapped.contains(n))
+                .forEach(n -> findings.add(Diagnostic.note(
+                        "file-not-read",
+                        Span.startOf(name + "/" + n),
+                        "study.yaml does not map this file, so it was not read",
+                        "data nobody reads look as if they counted",
+                        "map it under `files:`, or move it elsewhere")));
+    }
+
+    private void open(DataFileRecord mapping) {
+        var written = mapping.file().value();
+        var path = folder.resolve(isPlainName(written) ? written : "study.yaml");
+        if (!isPlainName(written) || Files.isSymbolicLink(path)) {
+            stop(
+                    "file-outside",
+                    mapping.file(),
+                    "`%s` does not lie in the folder of this study".formatted(written),
+                    "a library must be whole when it is handed on",
+                    "copy the file beside study.yaml");
+            return;
+        }
+        if (!Files.isRegularFile(path)) {
+            stop(
+                    "file-missing",
+                    mapping.file(),
+                    Files.isDirectory(path)
+                            ? "`%s` is a folder".formatted(written)
+                            : "there is no file `%s` beside this study.yaml".formatted(written),
+                    "results cannot be computed without the raw data",
+                    Files.isDirectory(path)
+                            ? "put the file itself beside study.yaml"
+                            : Suggest.instruction(written, names()));
+            return;
+        }
+        charset(mapping).ifPresent(charset -> open(path, name + "/" + written, mapping, charset));
+    }
+
+    private void open(Path path, String file, DataFileRecord mapping, Charset charset) {
+        try {
+            fingerprints.put(file, Fingerprint.of(path));
+            data.put(file, CsvRows.open(path, file, mapping, charset));
+        } catch (UnreadableRows e) {
+            findings.add(Diagnostic.stop(
+                    "data-unreadable",
+                    e.place(),
+                    e.problem(),
+                    "a file that cannot be read whole is not read at all",
+                    e.fix()));
+        } catch (IOException e) {
+            findings.add(Diagnostic.stop(
+                    "file-unreadable",
+                    Span.startOf(file),
+                    "this file could not be read",
+                    "a library is read whole or not at all",
+                    "check that it exists, is whole, and may be read"));
+        }
+    }
+
+    private static boolean isPlainName(String written) {
+        return written.matches("[^/\\\\\\p{Cntrl}:]+") && !written.startsWith(".");
+    }
+
+    private Optional<Charset> charset(DataFileRecord mapping) {
+        try {
+            return Optional.of(Charset.forName(mapping.encoding().value()));
+        } catch (IllegalArgumentException e) {
+            stop(
+                    "encoding-unknown",
+                    mapping.encoding(),
+                    "`%s` is not an encoding known here"
+                            .formatted(mapping.encoding().value()),
+                    "read in another encoding, signs and units change",
+                    "write `UTF-8`, `windows-1252` or `ISO-8859-1`");
+            return Optional.empty();
+        }
+    }
+
+    /** The files beside study.yaml, hidden ones left alone. */
+    private List<String> names() {
+        try (var entries = Files.list(folder)) {
+            return entries.filter(Files::isRegularFile)
+                    .map(p -> p.getFileName().toString())
+                    .filter(n -> !n.equals("study.yaml") && !n.startsWith("."))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            // the folder was listed a moment ago; what is missing from it is found file by file
+            return List.of();
+        }
+    }
+
+    private void stop(String code, Located<?> at, String message, String why, String fix) {
+        findings.add(Diagnostic.stop(code, at.span(), message, why, fix));
+    }
+}

@@ -1,0 +1,52 @@
+package comparand.study;
+
+import comparand.diag.Diagnostic;
+import comparand.model.library.DataFileRecord;
+import comparand.model.library.DropRecord;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** The lines of a raw file that its mapping leaves out, with reasons. */
+final class DroppedLines {
+
+    private final DataFileRecord mapping;
+    private final Set<Integer> lines = new HashSet<>();
+    private final Set<Integer> met = new HashSet<>();
+
+    DroppedLines(DataFileRecord mapping) {
+        this.mapping = mapping;
+        mapping.dropped().forEach(d -> lines.add(line(d)));
+    }
+
+    /** A line is a whole number; anything else is a line that no file has. */
+    private static int line(DropRecord dropped) {
+        var number = dropped.line().value();
+        return number.decimals() == 0 && number.toDouble() < Integer.MAX_VALUE
+                ? number.value().intValue()
+                : -1;
+    }
+
+    /** Whether the row on this line is left out. */
+    boolean drop(int line) {
+        boolean dropped = lines.contains(line);
+        if (dropped) {
+            met.add(line);
+        }
+        return dropped;
+    }
+
+    /** After the last row: lines that were to be dropped and are not there. */
+    List<Diagnostic> findings() {
+        return mapping.dropped().stream()
+                .filter(d -> !met.contains(line(d)))
+                .map(d -> Diagnostic.stop(
+                        "dropped-line-missing",
+                        d.line().span(),
+                        "`%s` has no row on line %s"
+                                .formatted(mapping.file().value(), d.line().value()),
+                        "the row that was to be left out is counted",
+                        "write the line of the file on which the row begins; the headings are line 1"))
+                .toList();
+    }
+}
