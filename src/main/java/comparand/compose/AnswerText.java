@@ -108,6 +108,13 @@ final class AnswerText {
         return answer instanceof Answer.EitherReading e ? Optional.of(e.asSd()) : Optional.empty();
     }
 
+    /** One verdict for both readings of a spread, or that it depends on the reading. */
+    String verdictOfBoth(Answer.EitherReading either, Comparison comparison) {
+        return either.agree() && either.asSd().verdict() != Verdict.NOT_SETTLED
+                ? verdict(either.asSd(), comparison)
+                : words.say("verdict.either");
+    }
+
     /** The verdict of an interval against the margin, in words. */
     String verdict(Answer.Tested tested, Comparison comparison) {
         int decimals = figures.ofDifference(comparison.pairing().ours().metric(), tested.interval());

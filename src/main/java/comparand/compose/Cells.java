@@ -66,16 +66,28 @@ final class Cells {
 
     /** The number that stands for a comparand beside ours, in the brackets of its standing. */
     Cell centre(Comparand comparand, Standing standing) {
-        var centre = standing.isCompared()
-                ? comparand.summary().centre()
-                : SummaryText.median(comparand)
-                        .map(OptionalDouble::of)
-                        .orElseGet(() -> comparand.summary().centre());
+        var centre = standing.isCompared() ? comparand.summary().centre() : uncompared(comparand);
         if (standing == Standing.DIFFERENT_QUANTITY || centre.isEmpty()) {
             return Cell.words(run.summaries().beside(comparand, standing));
         }
-        var brackets = SummaryText.brackets(standing);
-        double value = centre.getAsDouble();
+        return figure(comparand, centre.getAsDouble(), SummaryText.brackets(standing));
+    }
+
+    /** The number of a comparand that is set beside nothing. */
+    Cell alone(Comparand comparand) {
+        var centre = uncompared(comparand);
+        return centre.isEmpty()
+                ? Cell.words(run.summaries().alone(comparand))
+                : figure(comparand, centre.getAsDouble(), SummaryText.brackets(Standing.SAME));
+    }
+
+    private static OptionalDouble uncompared(Comparand comparand) {
+        return SummaryText.median(comparand)
+                .map(OptionalDouble::of)
+                .orElseGet(() -> comparand.summary().centre());
+    }
+
+    private Cell figure(Comparand comparand, double value, SummaryText.Brackets brackets) {
         return run.figures()
                 .cell(value, run.figures().of(comparand, value), brackets.before() + sign(comparand), brackets.after());
     }
@@ -144,7 +156,12 @@ final class Cells {
 
     /** {@code 72.4 (4.1); 6 units}, for a page where room is short. */
     String brief(Comparand comparand) {
+        return briefBeside(comparand, Standing.SAME);
+    }
+
+    /** The same in the brackets of its standing: {@code [72.4 (4.1)]; 6 units}. */
+    String briefBeside(Comparand comparand, Standing standing) {
         var n = comparand.sizes().independent().map(s -> "; " + s).orElse("");
-        return run.summaries().of(comparand) + (comparand.summary() instanceof Summary.Events ? "" : n);
+        return run.summaries().beside(comparand, standing) + (comparand.summary() instanceof Summary.Events ? "" : n);
     }
 }

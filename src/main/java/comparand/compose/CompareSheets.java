@@ -55,7 +55,8 @@ final class CompareSheets {
                 cells.number("col.difference-high", 9),
                 cells.text("col.answer", 44),
                 cells.text("col.standing", 12),
-                cells.text("col.locator", 14),
+                cells.text("col.locator", 21),
+                cells.text("col.funding", 13),
                 cells.text("col.question", 24),
                 cells.number("col.low", 9),
                 cells.number("col.high", 9),
@@ -97,6 +98,8 @@ final class CompareSheets {
                 Cell.words(ConditionLine.upperFirst(run.answers().of(comparison))),
                 cells.standing(pairing),
                 Cell.words(run.names().locator(theirs)),
+                theirs.origin()
+                        .fold(p -> Cell.words(p.source().funding().value().spelling()), l -> cells.none()),
                 Cell.words(asks.value()),
                 cells.limit(ours, true),
                 cells.limit(ours, false),
@@ -107,8 +110,8 @@ final class CompareSheets {
                         : cells.none(),
                 remarks.isEmpty() ? cells.word("none") : Cell.words(String.join(". ", remarks)),
                 Cell.words(run.conditions().line(pairing)),
-                Cell.words(ours.id()),
-                Cell.words(theirs.id()));
+                Cell.verbatim(ours.id()),
+                Cell.verbatim(theirs.id()));
     }
 
     private Cell figureOf(Comparand comparand) {
@@ -137,7 +140,7 @@ final class CompareSheets {
     }
 
     private Cell adjusted(double p) {
-        return run.figures().cell(p, 3, "", "");
+        return run.figures().pCell(p);
     }
 
     private String spreadKind(Comparand comparand) {
@@ -192,8 +195,8 @@ final class CompareSheets {
                 cells.word("mark." + v.mark().name()),
                 differs ? cells.word("effect." + v.effect().name()) : cells.none(),
                 differs && !v.because().isBlank() ? Cell.words(v.because()) : cells.none(),
-                Cell.words(pairing.ours().id()),
-                Cell.words(pairing.theirs().id()));
+                Cell.verbatim(pairing.ours().id()),
+                Cell.verbatim(pairing.theirs().id()));
     }
 
     Table notComparable() {
@@ -208,7 +211,7 @@ final class CompareSheets {
                 cells.text("col.why", 36),
                 cells.text("col.effect", 40),
                 cells.text("col.would", 38),
-                cells.text("col.locator", 14));
+                cells.text("col.locator", 21));
         var rows = new ArrayList<List<Cell>>();
         run.questions()
                 .forEach((question, metric) -> run.comparisons(metric).stream()
@@ -229,15 +232,12 @@ final class CompareSheets {
                 pairing.theirs().isLocal() ? cells.none() : Cell.words(SummaryText.printed(pairing.theirs())),
                 cells.centre(pairing.theirs(), pairing.standing()),
                 Cell.words(ConditionLine.upperFirst(run.conditions().why(pairing))),
-                distortions.isEmpty()
-                        ? cells.word("effect.NOT_PREDICTABLE")
-                        : Cell.words(String.join(" ", distortions)),
+                distortions.isEmpty() ? cells.word("distortion.open") : Cell.words(String.join(" ", distortions)),
                 Cell.words(ConditionLine.upperFirst(run.conditions().toMakeComparable(pairing))),
                 Cell.words(run.names().locator(pairing.theirs())));
     }
 
     private List<Cell> unpaired(Comparand comparand) {
-        var why = run.unpaired(comparand);
         return List.of(
                 Cell.words(comparand.metric().name()),
                 Cell.words(run.names().brief(comparand.device())),
@@ -247,10 +247,10 @@ final class CompareSheets {
                         .origin()
                         .fold(p -> p.source().id(), l -> l.study().id())),
                 Cell.words(SummaryText.printed(comparand)),
-                Cell.words(run.summaries().alone(comparand)),
-                Cell.words(why),
+                cells.alone(comparand),
+                Cell.words(run.unpaired(comparand)),
                 cells.none(),
-                comparand.summary() instanceof Summary.Words ? cells.none() : Cell.words(why),
+                Cell.words(ConditionLine.upperFirst(run.toPair(comparand))),
                 Cell.words(run.names().locator(comparand)));
     }
 }

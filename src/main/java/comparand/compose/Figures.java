@@ -31,6 +31,8 @@ final class Figures {
     private static final int SPREAD_DIGITS = 2;
     private static final int POINT_DIGITS = 3;
     private static final int P_DIGITS = 2;
+    private static final int SHARE_DIGITS = 2;
+    private static final double LEAST_P = 0.001;
 
     private final Words words;
 
@@ -130,15 +132,19 @@ final class Figures {
 
     /** Two significant digits, at most three decimals, and never less than "&lt;0.001". */
     String p(double p) {
-        if (p < 0.001) {
-            return "<" + number(0.001, 3);
-        }
-        return number(p, Math.min(3, Math.max(2, Rounding.decimalsFor(p, P_DIGITS))));
+        return pCell(p).shown();
     }
 
-    /** A share in per cent: whole above 10, one decimal below. */
+    /** The same in a cell, which keeps the number as it was computed. */
+    Cell.Figure pCell(double p) {
+        return p < LEAST_P
+                ? new Cell.Figure(p, Rounding.halfUp(LEAST_P, 3), "<", "", words.decimalSign(), "")
+                : cell(p, Math.min(3, Math.max(2, Rounding.decimalsFor(p, P_DIGITS))), "", "");
+    }
+
+    /** A share in per cent with two digits: whole from 10 on, one decimal or more below, and nothing but zero as zero. */
     String percent(double share) {
-        return number(100 * share, share >= 0.1 ? 0 : 1);
+        return number(100 * share, share == 0 ? 1 : Rounding.decimalsFor(100 * share, SHARE_DIGITS));
     }
 
     /** {@code +17.2 (12.8 to 21.6)}. */

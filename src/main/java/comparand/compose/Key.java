@@ -21,7 +21,8 @@ final class Key {
                     + standing.name().substring(1).toLowerCase(Locale.ROOT).replace('_', '-');
             rows.add(List.of(Cell.strong(name), Cell.words(words.say("key." + key))));
         }
-        for (var sign : List.of("marks", "locator", "interval", "margin", "difference", "adjusted")) {
+        for (var sign :
+                List.of("marks", "either", "other", "locator", "interval", "margin", "difference", "adjusted")) {
             rows.add(List.of(
                     Cell.strong(words.say("key." + sign + ".name")),
                     Cell.words(words.say("key." + sign, "m", String.valueOf(run.familySize())))));

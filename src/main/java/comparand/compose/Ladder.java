@@ -72,7 +72,8 @@ public final class Ladder {
                         || x.pairing().theirs().id().equals(c.id()))
                 .forEach(x ->
                         out.append("%n  %s%n".formatted(beside(c, x).indent(2).strip())));
-        return out.toString().stripTrailing();
+        // a terminal breaks no lines at words, and what is copied from it should be found again
+        return out.toString().replace('\u00a0', ' ').stripTrailing();
     }
 
     private String n(Comparand c) {

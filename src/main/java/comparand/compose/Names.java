@@ -87,6 +87,20 @@ final class Names {
                 + value.place().map(PlaceRecord::pointer).orElse("?");
     }
 
+    /** The locator, and behind it who paid for the source, where that was a maker: {@code 3:T2r2, maker}. */
+    String locatorAndPayer(Comparand comparand) {
+        var payer = comparand
+                .origin()
+                .fold(
+                        p -> switch (p.source().funding().value()) {
+                            case MAKER, MIXED ->
+                                ", " + p.source().funding().value().spelling();
+                            case INDEPENDENT, NOT_REPORTED -> "";
+                        },
+                        l -> "");
+        return locator(comparand) + payer;
+    }
+
     String locator(SourcedRecord from) {
         return number(from.source().value()) + ":" + from.place().pointer();
     }

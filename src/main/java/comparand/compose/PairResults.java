@@ -68,11 +68,14 @@ final class PairResults {
 
             @Override
             public AnswerResult eitherReading(Answer.EitherReading a) {
+                int decimals = run.figures()
+                        .ofDifference(
+                                comparison.pairing().ours().metric(), a.asSd().interval());
                 return plain(
                         "either-reading",
-                        run.answers().verdict(a.asSd(), comparison),
-                        Optional.of(difference(a.asSd(), comparison)),
-                        Optional.of(difference(a.asSe(), comparison)));
+                        run.answers().verdictOfBoth(a, comparison),
+                        Optional.of(difference(a.asSd(), decimals, comparison)),
+                        Optional.of(difference(a.asSe(), decimals, comparison)));
             }
 
             @Override
@@ -154,6 +157,11 @@ final class PairResults {
     }
 
     private DifferenceResult difference(Answer.Tested a, Comparison comparison) {
+        return difference(
+                a, run.figures().ofDifference(comparison.pairing().ours().metric(), a.interval()), comparison);
+    }
+
+    private DifferenceResult difference(Answer.Tested a, int decimals, Comparison comparison) {
         return new DifferenceResult(
                 a.difference().value(),
                 Optional.of(ComparandResults.range(a.interval())),
@@ -163,7 +171,7 @@ final class PairResults {
                 Optional.empty(),
                 lower(a.verdict()),
                 Remarks.flipsAt(a, comparison.margin()),
-                run.figures().difference(comparison.pairing().ours().metric(), a));
+                run.figures().difference(a, decimals));
     }
 
     private static String lower(Enum<?> constant) {

@@ -63,8 +63,7 @@ final class QuestionChapter {
     }
 
     private String lead() {
-        var better = say("better."
-                + question.better().map(Located::value).orElse(metric.better()).name());
+        var better = say("better." + run.better(question, metric).name());
         return question.margin().flatMap(m -> m.value().amount()).isPresent()
                 ? say(
                         "margin-line",
@@ -94,7 +93,7 @@ final class QuestionChapter {
                     rows.add(List.of(
                             Cell.words(run.names().device(c.device())),
                             Cell.words(run.answers().events(e, ProportionInterval.EXACT.of(e.events(), e.of(), 0.95))),
-                            Cell.words(c.id())));
+                            Cell.verbatim(c.id())));
                 }
             }
             blocks.add(new Heading(say("table.local")));
@@ -121,7 +120,7 @@ final class QuestionChapter {
                     Cell.words(run.names().brief(pairing.ours().device())),
                     cells.step(pairing.ours()),
                     Cell.words(cells.brief(pairing.ours())),
-                    Cell.words(run.summaries().beside(pairing.theirs(), pairing.standing())),
+                    Cell.words(cells.briefBeside(pairing.theirs(), pairing.standing())),
                     cells.differenceInWords(c),
                     Cell.words(ConditionLine.upperFirst(run.answers().of(c)), marks),
                     cells.standing(pairing),
@@ -175,7 +174,7 @@ final class QuestionChapter {
                 Cell.words(ConditionLine.upperFirst(run.answers().of(c)), marks),
                 cells.standing(pairing),
                 Cell.words(run.conditions().line(pairing)),
-                Cell.words(run.names().locator(pairing.theirs())));
+                Cell.words(run.names().locatorAndPayer(pairing.theirs())));
     }
 
     private List<Cell> unpairedRow(Comparand c) {
@@ -189,7 +188,7 @@ final class QuestionChapter {
                 Cell.words(say(claim ? "unpaired.claim" : "unpaired.no-local")),
                 cells.none(),
                 cells.none(),
-                Cell.words(run.names().locator(c)));
+                Cell.words(run.names().locatorAndPayer(c)));
     }
 
     private static String theirN(Comparand comparand) {

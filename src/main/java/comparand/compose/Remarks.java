@@ -33,9 +33,12 @@ final class Remarks {
     List<String> of(Comparison comparison) {
         var remarks = new ArrayList<String>();
         var metric = comparison.pairing().ours().metric();
-        AnswerText.tested(comparison.answer())
-                .flatMap(t -> flipsAt(t, comparison.margin()).map(f -> flip(f, t, metric)))
-                .ifPresent(remarks::add);
+        // of two readings of a spread, neither speaks for the other
+        if (!(comparison.answer() instanceof Answer.EitherReading)) {
+            AnswerText.tested(comparison.answer())
+                    .flatMap(t -> flipsAt(t, comparison.margin()).map(f -> flip(f, t, metric)))
+                    .ifPresent(remarks::add);
+        }
         if (comparison.answer() instanceof Answer.Nominal nominal && nominal.rounding() > 0) {
             int decimals = figures.of(comparison.pairing().ours(), nominal.difference());
             remarks.add(words.say(

@@ -192,11 +192,7 @@ final class ResultSets {
                 question.margin().flatMap(m -> m.value().amount()).map(a -> a.asDifferenceIn(metric.unit())),
                 question.margin().map(m -> m.value().toString()).orElse(StatedMargin.NONE_WORD),
                 question.reason().map(Located::value),
-                question.better()
-                        .map(Located::value)
-                        .orElse(metric.better())
-                        .name()
-                        .toLowerCase(Locale.ROOT),
+                run.better(question, metric).name().toLowerCase(Locale.ROOT),
                 definition,
                 metric.conditions().stream().map(use -> tolerance(metric, use)).toList());
     }

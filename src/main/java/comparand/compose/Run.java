@@ -1,5 +1,7 @@
 package comparand.compose;
 
+import comparand.diag.Located;
+import comparand.metric.Better;
 import comparand.metric.Metric;
 import comparand.model.Comparand;
 import comparand.model.Compared;
@@ -69,6 +71,11 @@ final class Run {
         return questions;
     }
 
+    /** Which way is favourable: as the dossier says, or else as the metric does. */
+    Better better(QuestionRecord question, Metric metric) {
+        return question.better().map(Located::value).orElse(metric.better());
+    }
+
     List<Comparison> comparisons(Metric metric) {
         return compared.comparisons().stream()
                 .filter(c -> c.pairing().ours().metric().equals(metric))
@@ -77,12 +84,21 @@ final class Run {
 
     /** Why a value stands alone. */
     String unpaired(Comparand comparand) {
+        return words.say("unpaired." + aloneFor(comparand));
+    }
+
+    /** What would have to be there to set beside it. */
+    String toPair(Comparand comparand) {
+        return words.say("to-pair." + aloneFor(comparand));
+    }
+
+    private static String aloneFor(Comparand comparand) {
         if (comparand.summary() instanceof Summary.Words) {
-            return words.say("unpaired.claim");
+            return "claim";
         }
         return comparand.summary() instanceof Summary.Point point && point.kind() == Summary.PointKind.NOMINAL
-                ? words.say("unpaired.no-present")
-                : words.say("unpaired.no-local");
+                ? "no-present"
+                : "no-local";
     }
 
     Compared compared() {

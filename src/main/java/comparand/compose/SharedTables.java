@@ -83,7 +83,7 @@ final class SharedTables {
 
     private List<Cell> aside(SetAsideResult a) {
         return List.of(
-                Cell.words(a.value()),
+                Cell.verbatim(a.value()),
                 Cell.words(a.locator()),
                 Cell.words(run.names().device(a.device())),
                 Cell.words(metricName(a.metric())),

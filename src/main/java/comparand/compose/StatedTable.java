@@ -63,6 +63,6 @@ final class StatedTable {
                 covers.isEmpty() ? cells.none() : Cell.words(String.join("; ", covers)),
                 difference,
                 answer,
-                Cell.words(run.names().locator(c)));
+                Cell.words(run.names().locatorAndPayer(c)));
     }
 }

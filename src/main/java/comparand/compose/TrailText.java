@@ -6,13 +6,16 @@ import comparand.unit.Rounding;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** The steps from print or raw data to a number, in words. */
 final class TrailText {
 
     /** Facts that are computed numbers, and printed to six digits: enough to repeat the step by hand. */
-    private static final Set<String> COMPUTED = Set.of("value", "uncertainty", "to", "sd", "mean", "factor");
+    private static final Set<String> COMPUTED = Set.of("value", "uncertainty", "to", "sd", "mean", "factor", "result");
+
+    private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])-?\\d+(?:\\.\\d+)?(?:E-?\\d+)?(?![\\w.]\\d)");
 
     private static final int DIGITS = 6;
 
@@ -34,11 +37,13 @@ final class TrailText {
     }
 
     private String text(Map.Entry<String, String> fact) {
-        if (!COMPUTED.contains(fact.getKey()) || !fact.getValue().matches("-?\\d+(\\.\\d+)?(E-?\\d+)?")) {
-            return fact.getValue();
-        }
-        var rounded = Rounding.significant(Double.parseDouble(fact.getValue()), DIGITS)
-                .stripTrailingZeros();
+        return COMPUTED.contains(fact.getKey())
+                ? NUMBER.matcher(fact.getValue()).replaceAll(m -> rounded(m.group()))
+                : fact.getValue();
+    }
+
+    private String rounded(String number) {
+        var rounded = Rounding.significant(Double.parseDouble(number), DIGITS).stripTrailingZeros();
         return rounded.toPlainString().replace('.', words.decimalSign()).replace("-", "\u2212");
     }
 }

@@ -1,5 +1,6 @@
 package comparand.compose;
 
+import comparand.document.NoBreak;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
@@ -55,7 +56,8 @@ final class Words {
         if (template == null) {
             throw new IllegalArgumentException("no words for " + key);
         }
-        return PLACE.matcher(template).replaceAll(m -> Matcher.quoteReplacement(text(key, m.group(1), namesAndTexts)));
+        return NoBreak.joined(PLACE.matcher(template)
+                .replaceAll(m -> Matcher.quoteReplacement(text(key, m.group(1), namesAndTexts))));
     }
 
     /** The cautions that go with every output, in order. */

@@ -39,6 +39,7 @@ final class Workbook {
 
     Document document() {
         var sheets = new LinkedHashMap<String, Table>();
+        sheets.put("questions", questions());
         sheets.put("compare", compare.compare());
         sheets.put("conditions", compare.conditions());
         sheets.put("not-comparable", compare.notComparable());
@@ -101,6 +102,32 @@ final class Workbook {
         return List.of(Cell.strong(run.words().say(key)), Cell.words(text));
     }
 
+    /** What was asked, and the margins that were set before the comparison. */
+    private Table questions() {
+        var columns = List.of(
+                cells.name("col.question", 50),
+                cells.text("col.metric", 30),
+                cells.text("col.unit", 10),
+                cells.text("col.margin", 14),
+                cells.text("col.reason", 60),
+                cells.text("col.better", 12),
+                cells.text("col.fixed", 12));
+        var rows = new ArrayList<List<Cell>>();
+        run.questions()
+                .forEach((question, metric) -> rows.add(List.of(
+                        Cell.words(question.asks().value()),
+                        Cell.words(metric.name()),
+                        cells.unit(metric),
+                        question.margin()
+                                .flatMap(m -> m.value().amount())
+                                .map(a -> Cell.words(a.toString()))
+                                .orElseGet(() -> cells.word("margin.none")),
+                        question.reason().map(r -> Cell.words(r.value())).orElseGet(cells::none),
+                        cells.word("favourable." + run.better(question, metric).name()),
+                        new Cell.Day(run.dossier().fixed().value()))));
+        return new Table("Questions", "", columns, rows, List.of());
+    }
+
     private Table local() {
         var columns = List.of(
                 cells.name("col.metric", 34),
@@ -136,7 +163,7 @@ final class Workbook {
                 c.summary() instanceof Summary.Events e
                         ? Cell.words(run.answers().events(e, ProportionInterval.EXACT.of(e.events(), e.of(), 0.95)))
                         : cells.none(),
-                Cell.words(c.id()));
+                Cell.verbatim(c.id()));
     }
 
     private Table trail() {
@@ -153,7 +180,7 @@ final class Workbook {
             for (var step : c.trail()) {
                 order++;
                 rows.add(List.of(
-                        Cell.words(c.id()),
+                        Cell.verbatim(c.id()),
                         Cell.words(run.names().locator(c)),
                         run.figures().cell(order, 0, "", ""),
                         Cell.words(step.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')),

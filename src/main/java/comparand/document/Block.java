@@ -11,6 +11,10 @@ public sealed interface Block {
     /** Running text. */
     record Paragraph(String text, Style style) implements Block {
 
+        public Paragraph {
+            text = NoBreak.joined(text);
+        }
+
         /** How much weight a paragraph has. */
         public enum Style {
             BODY,
@@ -28,6 +32,11 @@ public sealed interface Block {
 
     /** A heading below that of the section. */
     record Heading(String text) implements Block {
+
+        public Heading {
+            text = NoBreak.joined(text);
+        }
+
         @Override
         public <R> R fold(Function<Paragraph, R> paragraph, Function<Heading, R> heading, Function<Table, R> table) {
             return heading.apply(this);
@@ -96,5 +105,9 @@ public sealed interface Block {
     }
 
     /** A note under a table: the mark it is called by in cells, and its text. */
-    record Note(String mark, String text) {}
+    record Note(String mark, String text) {
+        public Note {
+            text = NoBreak.joined(text);
+        }
+    }
 }

@@ -124,14 +124,19 @@ public sealed interface Cell {
     }
 
     static Cell words(String text) {
-        return new Words(text, "", Words.Weight.PLAIN);
+        return words(text, "");
     }
 
     static Cell words(String text, String marks) {
-        return new Words(text, marks, Words.Weight.PLAIN);
+        return new Words(NoBreak.joined(text), marks, Words.Weight.PLAIN);
     }
 
     static Cell strong(String text) {
-        return new Words(text, "", Words.Weight.STRONG);
+        return new Words(NoBreak.joined(text), "", Words.Weight.STRONG);
+    }
+
+    /** Text that a reader may copy and look up, letter by letter: a name or an id. */
+    static Cell verbatim(String text) {
+        return new Words(text, "", Words.Weight.PLAIN);
     }
 }

@@ -12,6 +12,7 @@ import comparand.model.ConditionVerdict.Mark;
 import comparand.model.ConditionVerdict.Subject;
 import comparand.model.Step;
 import comparand.model.Tolerances;
+import comparand.model.library.SpreadKind;
 import comparand.unit.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,22 +51,29 @@ final class SideBySide {
     /** Unit and summary form, only where a step was needed. */
     private Stream<ConditionVerdict> form() {
         return Stream.of(
-                        madeSame(Step.Kind.UNIT, "unit", "unit", s -> s.facts().getOrDefault("from", "")),
+                        madeSame(
+                                Step.Kind.UNIT,
+                                "unit",
+                                "unit",
+                                ours.metric().unit().spelling(),
+                                s -> s.facts().getOrDefault("from", "")),
                         madeSame(
                                 Step.Kind.SPREAD,
                                 "spread",
                                 "form of the spread",
+                                SpreadKind.SD.spelling(),
                                 s -> s.facts().getOrDefault("kind", "")),
                         madeSame(
                                 Step.Kind.QUARTILES,
                                 "spread",
                                 "form of the summary",
+                                "mean and " + SpreadKind.SD.spelling(),
                                 s -> "median and " + s.facts().getOrDefault("kind", "")))
                 .flatMap(Optional::stream);
     }
 
     private Optional<ConditionVerdict> madeSame(
-            Step.Kind kind, String shortName, String name, Function<Step, String> was) {
+            Step.Kind kind, String shortName, String name, String is, Function<Step, String> was) {
         return theirs.trail().stream()
                 .filter(s -> s.kind() == kind)
                 .findFirst()
@@ -76,7 +84,7 @@ final class SideBySide {
                         shortName,
                         Role.QUALIFIES,
                         Mark.MADE_SAME,
-                        ours.metric().unit().spelling(),
+                        is,
                         was.apply(step),
                         "",
                         Effect.NONE,

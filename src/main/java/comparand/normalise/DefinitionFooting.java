@@ -19,6 +19,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * Brings the definition of a published value to the one asked for, aspect by aspect, where a named step exists and all it
@@ -31,18 +32,27 @@ final class DefinitionFooting {
     private final DeviceRecord device;
     private final Entries<Located<ConditionText>> conditions;
     private final Catalogue catalogue;
+    private final List<Double> numbers;
 
+    /**
+     * The way from what a source states.
+     *
+     * @param numbers the printed number in the metric's unit, or both ends of a printed range; what becomes of them is
+     *     named by each step
+     */
     DefinitionFooting(
             Metric metric,
             Definition wanted,
             DeviceRecord device,
             Entries<Located<ConditionText>> conditions,
-            Catalogue catalogue) {
+            Catalogue catalogue,
+            List<Double> numbers) {
         this.metric = metric;
         this.wanted = wanted;
         this.device = device;
         this.conditions = conditions;
         this.catalogue = catalogue;
+        this.numbers = List.copyOf(numbers);
     }
 
     Footing from(Definition stated) {
@@ -67,7 +77,7 @@ final class DefinitionFooting {
                         .map(factor -> footing.times(
                                 factor,
                                 footing.definition().with(choice.id(), List.of(wants)),
-                                Step.of(
+                                result -> Step.of(
                                         Step.Kind.VARIANT,
                                         conversion.formula(),
                                         "aspect",
@@ -80,6 +90,8 @@ final class DefinitionFooting {
                                         String.valueOf(factor),
                                         "inputs",
                                         inputs(conversion),
+                                        "result",
+                                        result(result),
                                         "source",
                                         conversion.citation().toString()))))
                 .orElse(footing);
@@ -143,7 +155,7 @@ final class DefinitionFooting {
             result = result.plus(
                     step.sign * step.amount.in(metric.unit()),
                     result.definition().with(Aspect.Parts.ID, covered),
-                    Step.of(
+                    now -> Step.of(
                             Step.Kind.PARTS,
                             step.sign > 0 ? "x + part" : "x - part",
                             "part",
@@ -151,11 +163,18 @@ final class DefinitionFooting {
                             "amount",
                             step.amount.toString(),
                             "sign",
-                            step.sign > 0 ? "+" : "-",
+                            step.sign > 0 ? "+" : "\u2212",
+                            "result",
+                            result(now),
                             "source",
                             source(step.record)));
         }
         return result;
+    }
+
+    private String result(Footing footing) {
+        return numbers.stream().map(n -> String.valueOf(footing.value(n))).collect(Collectors.joining(" to ")) + " "
+                + metric.unit().spelling();
     }
 
     private record Part(String name, PartRecord record, Printed amount, int sign) {}

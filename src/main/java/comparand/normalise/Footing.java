@@ -6,6 +6,7 @@ import comparand.metric.Definition;
 import comparand.model.Step;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * A value on its way to a common footing: the linear map from the printed number to the number on the footing, and the
@@ -33,17 +34,19 @@ record Footing(double factor, double shift, Definition definition, List<Step> st
         return factor * inMetricUnit;
     }
 
-    Footing times(double by, Definition now, Step step) {
-        return new Footing(factor * by, shift * by, now, with(step));
+    /** Multiplied; the step is told from the footing it leads to. */
+    Footing times(double by, Definition now, Function<Footing, Step> step) {
+        return new Footing(factor * by, shift * by, now, steps).told(step);
     }
 
-    Footing plus(double amount, Definition now, Step step) {
-        return new Footing(factor, shift + amount, now, with(step));
+    /** With something added; the step is told from the footing it leads to. */
+    Footing plus(double amount, Definition now, Function<Footing, Step> step) {
+        return new Footing(factor, shift + amount, now, steps).told(step);
     }
 
-    private List<Step> with(Step step) {
+    private Footing told(Function<Footing, Step> step) {
         var all = new ArrayList<>(steps);
-        all.add(step);
-        return all;
+        all.add(step.apply(this));
+        return new Footing(factor, shift, definition, all);
     }
 }

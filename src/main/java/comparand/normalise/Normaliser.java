@@ -71,7 +71,8 @@ public final class Normaliser {
         var metric = catalogue.find(value.metric().value()).orElseThrow();
         var device = checked.library().device(value.device().value()).orElseThrow();
         var stated = published.source().conditionsOf(value);
-        var footing = new DefinitionFooting(metric, wanted(metric), device, stated, catalogue).from(definition(value));
+        var footing = new DefinitionFooting(metric, wanted(metric), device, stated, catalogue, numbers(metric, value))
+                .from(definition(value));
         var trail = new ArrayList<Step>();
         trail.add(printed(published));
         unitStep(metric, value).ifPresent(trail::add);
@@ -159,6 +160,15 @@ public final class Normaliser {
                         metric.unit().spelling(),
                         "factor",
                         printed.unit().factorTo(metric.unit())));
+    }
+
+    /** What is printed, in the metric's unit: a number, both ends of a range, or nothing for words and counts. */
+    private static List<Double> numbers(Metric metric, ValueRecord value) {
+        return value.range()
+                .map(r -> List.of(
+                        r.value().low().in(metric.unit()), r.value().high().in(metric.unit())))
+                .orElseGet(() ->
+                        figure(value).map(f -> f.in(metric.unit())).stream().toList());
     }
 
     private static Optional<Printed> figure(ValueRecord value) {

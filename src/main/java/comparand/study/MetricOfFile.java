@@ -235,7 +235,7 @@ final class MetricOfFile {
                     asked.span(),
                     "`%s` could not be computed for %d of %d rows of `%s`: a cell is empty or marked missing"
                             .formatted(metric.id(), lacking, of, file.name()),
-                    "n is smaller than the number of rows",
+                    "fewer results than rows take part",
                     "nothing to mend if the values were never taken"));
         }
     }

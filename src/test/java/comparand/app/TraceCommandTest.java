@@ -88,7 +88,7 @@ class TraceCommandTest {
     @Test
     void aConvertedValueShowsWhatWasDoneToIt() {
         assertThat(ladder(BLANK, "E2"))
-                .contains("210 mL (without filter)", "90 mL", "On our footing: 300\u00a0mL")
+                .contains("210 mL (without filter)", "90 mL", "On our footing: 300 mL")
                 .contains("  1. ", "  2. ");
     }
 

@@ -47,7 +47,7 @@ final class Floors {
         room("write", "document");
         room("write.json", "document.result").with("com.fasterxml.jackson");
         room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
-        room("write.pdf", "write", "document").with("com.lowagie");
+        room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
         room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");

@@ -38,6 +38,9 @@ class WordsTest {
     private static final Path FILE = Path.of("src/main/resources/comparand/compose/words-en.properties");
     private static final Pattern PLACE = Pattern.compile("\\{([^}]*)}");
 
+    /** Why a value stands alone. */
+    private static final List<String> ALONE = List.of("claim", "no-local", "no-present");
+
     /** What is added to a beginning while the program runs. */
     private static final Map<String, Collection<String>> ENDINGS = Map.ofEntries(
             Map.entry("step.", names(Step.Kind.values())),
@@ -47,6 +50,9 @@ class WordsTest {
             Map.entry("answer.untestable.", names(Answer.NotTestable.Why.values())),
             Map.entry("answer.lacking.", WordCalls.inFile("AnswerText.java", "-> \"(\\w+)\";")),
             Map.entry("better.", names(Better.values())),
+            Map.entry("favourable.", names(Better.values())),
+            Map.entry("unpaired.", ALONE),
+            Map.entry("to-pair.", ALONE),
             Map.entry("mark.", names(ConditionVerdict.Mark.values())),
             Map.entry("effect.", names(Effect.values())),
             Map.entry("role.", List.of("decides", "qualifies")),
@@ -249,7 +255,7 @@ class WordsTest {
             var name = standing.name();
             rows.add(name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT).replace('_', '-'));
         }
-        for (var list : WordCalls.inFile("Key.java", "var sign : List\\.of\\(([^)]*)\\)")) {
+        for (var list : WordCalls.inFile("Key.java", "var sign :\\s+List\\.of\\(([^)]*)\\)")) {
             WordCalls.literals(list).forEach(s -> rows.addAll(List.of(s, s + ".name")));
         }
         return rows;

@@ -107,7 +107,7 @@ class ConclusionsTest {
         assertThat(pair.get("standing").asText()).isEqualTo("conditions-differ");
         assertThat(mark(pair, "haemoglobin")).isEqualTo("differs");
         assertThat(texts(pair.get("distortions")))
-                .anySatisfy(s -> assertThat(s).contains("10 g/dL there").contains("published value lower"));
+                .anySatisfy(s -> assertThat(s).contains("10\u00a0g/dL there").contains("published value lower"));
         assertThat(pair.get("answer").get("kind").asText()).isEqualTo("shown");
         inBoth(
                 "By itself this makes the published value lower: more red cells make blood more viscous",

@@ -36,8 +36,9 @@ class TrailsTest {
             var steps = Built.all(value.get("steps"));
             var own = rows.getOrDefault(value.get("id").asText(), List.of());
             assertThat(own.stream().map(r -> r.text("What was done")))
-                    .containsExactlyElementsOf(
-                            steps.stream().map(s -> s.get("text").asText()).toList());
+                    .containsExactlyElementsOf(steps.stream()
+                            .map(s -> s.get("text").asText().replace('\u00a0', ' '))
+                            .toList());
             for (int i = 0; i < own.size(); i++) {
                 assertThat(own.get(i).text("Step")).isEqualTo(String.valueOf(i + 1));
             }

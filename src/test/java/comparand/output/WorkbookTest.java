@@ -31,6 +31,7 @@ class WorkbookTest {
 
     private static final List<String> SHEETS = List.of(
             "Read first",
+            "Questions",
             "Compare",
             "Conditions",
             "Not comparable",

@@ -29,7 +29,7 @@ public final class BookRows {
      * A cell under its heading.
      *
      * @param heading with plain spaces
-     * @param shown as a spreadsheet program shows it; a date as year, month and day
+     * @param shown as a spreadsheet program shows it, with plain spaces; a date as year, month and day
      * @param number what the cell holds, if that is a number and no date
      */
     public record BookCell(String heading, String shown, OptionalDouble number) {}
@@ -119,7 +119,9 @@ public final class BookRows {
         boolean date = cell.getCellType() == CellType.NUMERIC && DateUtil.isCellDateFormatted(cell);
         return new BookCell(
                 NumberTokens.plain(heading.getStringCellValue()),
-                date ? cell.getLocalDateTimeCellValue().toLocalDate().toString() : SHOWN.formatCellValue(cell),
+                date
+                        ? cell.getLocalDateTimeCellValue().toLocalDate().toString()
+                        : NumberTokens.plain(SHOWN.formatCellValue(cell)),
                 cell.getCellType() == CellType.NUMERIC && !date
                         ? OptionalDouble.of(cell.getNumericCellValue())
                         : OptionalDouble.empty());

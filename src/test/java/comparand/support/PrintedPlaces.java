@@ -29,6 +29,7 @@ public final class PrintedPlaces {
             Map.entry("Cautions", List.of("cautions")),
             Map.entry("Read first", List.of("run", "devices", "cautions")),
             Map.entry("Characteristics", List.of("devices", "comparands")),
+            Map.entry("Questions", List.of("run", "questions")),
             Map.entry("Tolerances", List.of("questions")),
             Map.entry("Sources", List.of("sources")),
             Map.entry("Set aside", List.of("set-aside", "devices")),

@@ -53,7 +53,9 @@ public record PairResult(
 
             @Says("On our side") String ours,
             @Says("On the other side") String theirs,
-            @Says("The tolerance used") String tolerance,
+
+            @Says("The tolerance used; empty where none applies")
+            String tolerance,
 
             @Says("What theirs does to the metric by itself: raises, lowers, none or not-predictable")
             String effect) {}

@@ -18,6 +18,9 @@ final class Page {
     static final Rectangle SIZE = PageSize.A4.rotate();
     private static final float NUMBER_WIDTH = 60;
     private static final float MARGIN = 36;
+    /** Between the title and the mark in the running head. */
+    private static final float GAP = 16;
+
     private static final float TOP = 44;
     private static final float BOTTOM = 40;
 
@@ -87,8 +90,14 @@ final class Page {
     private void headAndFoot() {
         var small = type.foot();
         float head = SIZE.getHeight() - 26;
-        show(small, edition.title(), left(), head);
         var marks = String.join(" ", edition.marks());
+        float beside = width() - type.footStrong().width(marks) - GAP;
+        // a long title takes a second line above; all of it stands on the first page
+        var title = Wrapped.lines(edition.title(), small, beside);
+        var shown = title.size() > 2 ? List.of(title.get(0), title.get(1) + "\u2026") : title;
+        for (int i = 0; i < shown.size(); i++) {
+            show(small, shown.get(i), left(), head + (shown.size() - 1 - i) * small.leading());
+        }
         show(type.footStrong(), marks, left() + width() - type.footStrong().width(marks), head);
         rule(head - 5, TextStyle.RULE, 0.5f);
         float foot = 22;

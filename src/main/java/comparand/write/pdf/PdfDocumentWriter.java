@@ -31,6 +31,12 @@ import java.util.TimeZone;
 /** Sets a document as a tagged PDF with bookmarks, A4 landscape. */
 public final class PdfDocumentWriter implements DocumentWriter {
 
+    /** Longer lines than this are hard to follow. */
+    private static final float MEASURE = 640;
+
+    private static final float HEADING = 19;
+    private static final float HEADING_AND_SOME = 90;
+
     @Override
     public String extension() {
         return "pdf";
@@ -45,6 +51,7 @@ public final class PdfDocumentWriter implements DocumentWriter {
             writer.setTagged();
             writer.setViewerPreferences(PdfWriter.PageModeUseOutlines | PdfWriter.DisplayDocTitle);
             properties(pdf, writer, document.edition());
+            writer.setXmpMetadata(Xmp.of(document.edition()));
             pdf.open();
             set(pdf, writer, document);
         } catch (DocumentException e) {
@@ -75,7 +82,7 @@ public final class PdfDocumentWriter implements DocumentWriter {
 
     private static void section(Page page, Type type, PdfStructureElement element, Section section) {
         page.down(8);
-        if (!page.fits(90)) {
+        if (!page.fits(together(page, type, section))) {
             page.turn();
         }
         bookmark(page, page.writer().getRootOutline(), section.heading());
@@ -84,6 +91,19 @@ public final class PdfDocumentWriter implements DocumentWriter {
         for (var block : section.blocks()) {
             block(page, type, element, block);
         }
+    }
+
+    /** What must stand on one page with a heading: all of a section of nothing but paragraphs, as long as a page holds it. */
+    private static float together(Page page, Type type, Section section) {
+        float height = HEADING;
+        for (var block : section.blocks()) {
+            if (!(block instanceof Paragraph paragraph)) {
+                return HEADING_AND_SOME;
+            }
+            height +=
+                    lines(page, type, paragraph).size() * style(type, paragraph).leading() + after(paragraph);
+        }
+        return height <= page.room() ? height : HEADING_AND_SOME;
     }
 
     private static void block(Page page, Type type, PdfStructureElement element, Block block) {
@@ -95,19 +115,38 @@ public final class PdfDocumentWriter implements DocumentWriter {
     }
 
     private static void paragraph(Page page, Type type, PdfStructureElement element, Paragraph paragraph) {
-        boolean point = paragraph.style() == Paragraph.Style.POINT;
-        var style = paragraph.style() == Paragraph.Style.SMALL ? type.small() : type.body();
-        float indent = point ? 10 : 0;
-        var lines = Wrapped.lines(paragraph.text(), style, Math.min(page.width(), 640) - indent);
+        var style = style(type, paragraph);
+        var lines = lines(page, type, paragraph);
         if (!page.fits(Math.min(3, lines.size()) * style.leading())) {
             page.turn();
         }
-        if (point) {
+        if (isPoint(paragraph)) {
             float base = page.y() - style.leading() * 0.75f;
             Structure.artifact(page.canvas(), () -> page.show(style, "•", page.left(), base));
         }
-        page.paragraph(Structure.under(element, "P"), style, lines, indent);
-        page.down(point ? 2 : 4);
+        page.paragraph(Structure.under(element, "P"), style, lines, indent(paragraph));
+        page.down(after(paragraph));
+    }
+
+    private static boolean isPoint(Paragraph paragraph) {
+        return paragraph.style() == Paragraph.Style.POINT;
+    }
+
+    private static TextStyle style(Type type, Paragraph paragraph) {
+        return paragraph.style() == Paragraph.Style.SMALL ? type.small() : type.body();
+    }
+
+    private static float indent(Paragraph paragraph) {
+        return isPoint(paragraph) ? 10 : 0;
+    }
+
+    private static float after(Paragraph paragraph) {
+        return isPoint(paragraph) ? 2 : 4;
+    }
+
+    private static List<String> lines(Page page, Type type, Paragraph paragraph) {
+        return Wrapped.lines(
+                paragraph.text(), style(type, paragraph), Math.min(page.width(), MEASURE) - indent(paragraph));
     }
 
     private static void heading(Page page, Type type, PdfStructureElement element, Heading heading) {

@@ -3,6 +3,7 @@ package comparand.write.pdf;
 import com.lowagie.text.pdf.PdfStructureElement;
 import comparand.document.Block.Align;
 import comparand.document.Block.Column;
+import comparand.document.Block.Note;
 import comparand.document.Block.Table;
 import comparand.document.Cell;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ final class TableSetter {
 
     private static final float PAD = 3;
     private static final float RISE = 2.4f;
+    private static final float ABOVE_NOTES = 4;
 
     private final Page page;
     private final Type type;
@@ -58,14 +60,25 @@ final class TableSetter {
         headings(Structure.under(Structure.under(element, "THead"), "TR"));
         var body = Structure.under(element, "TBody");
         for (int r = 0; r < rows.size(); r++) {
-            row(Structure.under(body, "TR"), table.rows().get(r), rows.get(r));
+            boolean last = r == rows.size() - 1;
+            row(Structure.under(body, "TR"), table.rows().get(r), rows.get(r), last ? firstNote() : 0);
         }
-        page.down(4);
+        page.down(ABOVE_NOTES);
         for (var note : table.notes()) {
-            var lines = Wrapped.lines(note.mark() + "  " + note.text(), type.note(), page.width() - 6);
-            page.paragraph(Structure.under(section, "P"), type.note(), lines, 3);
+            page.paragraph(Structure.under(section, "P"), type.note(), lines(note), 3);
         }
         page.down(8);
+    }
+
+    private List<String> lines(Note note) {
+        return Wrapped.lines(note.mark() + "  " + note.text(), type.note(), page.width() - 6);
+    }
+
+    /** The room of the first note, which stays with the last row. */
+    private float firstNote() {
+        return table.notes().isEmpty()
+                ? 0
+                : ABOVE_NOTES + lines(table.notes().get(0)).size() * type.note().leading();
     }
 
     private List<List<String>> lines(List<Cell> row) {
@@ -139,7 +152,8 @@ final class TableSetter {
         return table.columns().get(column).align() == Align.RIGHT ? x + widths[column] - PAD - width : x + PAD;
     }
 
-    private void row(PdfStructureElement row, List<Cell> cells, List<List<String>> lines) {
+    /** Sets a row; what must stand below it on the same page is {@code after} points high. */
+    private void row(PdfStructureElement row, List<Cell> cells, List<List<String>> lines, float after) {
         var elements = new ArrayList<PdfStructureElement>();
         for (int c = 0; c < cells.size(); c++) {
             elements.add(table.columns().get(c).names() ? Structure.heading(row, "Row") : Structure.under(row, "TD"));
@@ -147,7 +161,7 @@ final class TableSetter {
         int from = 0;
         int all = lines.stream().mapToInt(List::size).max().orElse(1);
         while (from < all) {
-            int to = upTo(from, all);
+            int to = upTo(from, all, after);
             if (to == from) {
                 page.turn();
                 repeatHeadings();
@@ -159,9 +173,9 @@ final class TableSetter {
     }
 
     /** How far a row can be set on this page: whole, or in pieces only if no page could hold it. */
-    private int upTo(int from, int all) {
+    private int upTo(int from, int all, float after) {
         float leading = type.cell().leading();
-        float left = (all - from) * leading + 2 * PAD;
+        float left = (all - from) * leading + 2 * PAD + after;
         if (page.fits(left)) {
             return all;
         }

@@ -25,9 +25,10 @@ final class RowHeight {
                 used = 0;
             }
             used += (used > 0 ? 1 : 0) + length;
-            while (used > room) {
-                lines++;
-                used -= room;
+            if (used > room) {
+                // a word broken within itself ends its line
+                lines += (int) Math.ceil(used / room) - 1;
+                used = room;
             }
         }
         return lines;

@@ -2,6 +2,7 @@ package comparand.write.xlsx;
 
 import comparand.document.Block.Align;
 import comparand.document.Cell;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;
@@ -101,7 +102,18 @@ final class Styles {
         var digits = decimals > 0 ? "0." + "0".repeat(decimals) : "0";
         var before = quoted(figure.before());
         var after = quoted(figure.after());
+        boolean vanishes = figure.printed().signum() == 0 && figure.value() != 0;
+        if (vanishes || !isRounded(figure)) {
+            // programs would give a sign to what rounds to zero, and digits to what is only said to be below a limit
+            return String.join(";", Collections.nCopies(3, quoted(figure.shown())));
+        }
         return before + digits + after + ";" + quoted(figure.before().replace("+", "") + "\u2212") + digits + after;
+    }
+
+    /** Whether the print is the number rounded; else it says something about the number, such as that it is below a limit. */
+    private static boolean isRounded(Cell.Figure figure) {
+        double unit = Math.pow(10, -figure.printed().scale());
+        return Math.abs(figure.printed().doubleValue() - figure.value()) <= 0.5 * unit * (1 + 1e-9);
     }
 
     private static String quoted(String text) {

@@ -33,6 +33,9 @@ public final class WorkbookWriter implements DocumentWriter {
 
     private static final String TABLE_STYLE = "TableStyleLight1";
 
+    /** Spreadsheet programs allow 255 characters in a running head; the codes of its three parts take six. */
+    private static final int MOST_IN_HEAD = 249;
+
     @Override
     public String extension() {
         return "xlsx";
@@ -197,11 +200,21 @@ public final class WorkbookWriter implements DocumentWriter {
         sheet.setFitToPage(true);
         print.setFitWidth((short) 1);
         print.setFitHeight((short) 0);
-        sheet.getHeader().setLeft(escaped(edition.title()));
-        sheet.getHeader().setCenter(escaped(String.join(" ", edition.marks())));
-        sheet.getHeader().setRight(escaped(section.name()));
+        var marks = escaped(String.join(" ", edition.marks()));
+        var name = escaped(section.name());
+        sheet.getHeader().setLeft(shortened(edition.title(), MOST_IN_HEAD - marks.length() - name.length()));
+        sheet.getHeader().setCenter(marks);
+        sheet.getHeader().setRight(name);
         sheet.getFooter().setLeft(escaped(edition.imprint(" · ")));
         sheet.getFooter().setRight("&P / &N");
+    }
+
+    /** A title that fits the running head; the whole of it stands on the first sheet and among the properties. */
+    private static String shortened(String title, int most) {
+        var whole = escaped(title);
+        return whole.length() <= most
+                ? whole
+                : escaped(title.substring(0, Math.max(0, Math.min(title.length(), most / 2 - 1)))) + "\u2026";
     }
 
     /** An ampersand begins a code in headers and footers. */
