@@ -8,8 +8,8 @@ import comparand.model.Verdict;
 import comparand.stat.Interval;
 import comparand.stat.MeanDifference;
 import comparand.stat.MeanEstimate;
-import comparand.stat.Moments;
 import comparand.stat.ProportionInterval;
+import java.util.List;
 import java.util.Optional;
 
 /** The answer for one pair, by the form of its two sides. */
@@ -28,7 +28,12 @@ final class Answers {
         return pairing.ours().summary().fold(new Summary.Cases<>() {
             @Override
             public Answer sampled(Summary.Sampled ours) {
-                return againstSampled(ours, pairing.theirs().summary(), margin);
+                return Answers.estimated(Side.of(ours), pairing.theirs().summary(), margin);
+            }
+
+            @Override
+            public Answer estimated(Summary.Estimated ours) {
+                return Answers.estimated(Side.of(ours), pairing.theirs().summary(), margin);
             }
 
             @Override
@@ -65,23 +70,50 @@ final class Answers {
         });
     }
 
-    private static Answer againstSampled(Summary.Sampled ours, Summary theirs, Optional<Margin> margin) {
+    /**
+     * Our side of a test.
+     *
+     * @param oneMore the range expected for one further unit or case, where results of single ones are known
+     * @param each the single results; empty for an estimate from a line or from sums
+     */
+    private record Side(MeanEstimate estimate, Optional<Interval> oneMore, List<Double> each) {
+
+        static Side of(Summary.Sampled s) {
+            return new Side(
+                    s.moments().estimate(),
+                    s.moments().n() >= FEWEST_FOR_ONE_MORE
+                            ? Optional.of(s.moments().predictionForOneMore(LEVEL))
+                            : Optional.empty(),
+                    s.each());
+        }
+
+        static Side of(Summary.Estimated s) {
+            return new Side(s.estimate(), Optional.empty(), List.of());
+        }
+    }
+
+    private static Answer estimated(Side ours, Summary theirs, Optional<Margin> margin) {
         return theirs.fold(new Summary.Cases<>() {
             @Override
             public Answer sampled(Summary.Sampled other) {
-                return tested(ours.moments(), other.moments(), other.halfWidth(), margin);
+                return tested(ours, other.moments().estimate(), other.halfWidth(), margin);
+            }
+
+            @Override
+            public Answer estimated(Summary.Estimated other) {
+                return tested(ours, other.estimate(), 0, margin);
             }
 
             @Override
             public Answer eitherSpread(Summary.EitherSpread other) {
                 return new Answer.EitherReading(
-                        tested(ours.moments(), other.asSd(), other.halfWidth(), margin),
-                        tested(ours.moments(), other.asSe(), other.halfWidth(), margin));
+                        tested(ours, other.asSd().estimate(), other.halfWidth(), margin),
+                        tested(ours, other.asSe().estimate(), other.halfWidth(), margin));
             }
 
             @Override
             public Answer point(Summary.Point other) {
-                return againstFigure(ours.moments(), other, margin);
+                return againstFigure(ours, other, margin);
             }
 
             @Override
@@ -107,9 +139,8 @@ final class Answers {
     }
 
     /** Welch's interval; rounding or reading uncertainty of the other mean is added to its standard error. */
-    private static Answer.Tested tested(Moments ours, Moments theirs, double halfWidth, Optional<Margin> margin) {
-        var difference = MeanDifference.of(ours.estimate(), theirs.estimate().widenedBy(halfWidth));
-        return tested(difference, margin);
+    private static Answer.Tested tested(Side ours, MeanEstimate theirs, double halfWidth, Optional<Margin> margin) {
+        return tested(MeanDifference.of(ours.estimate, theirs.widenedBy(halfWidth)), margin);
     }
 
     private static Answer.Tested tested(MeanDifference difference, Optional<Margin> margin) {
@@ -118,26 +149,24 @@ final class Answers {
     }
 
     /** The printed figure is taken as exact but for its rounding or reading. */
-    private static Answer againstFigure(Moments ours, Summary.Point figure, Optional<Margin> margin) {
-        MeanEstimate widened = ours.estimate().widenedBy(figure.halfWidth());
-        Optional<Interval> oneMore =
-                ours.n() >= FEWEST_FOR_ONE_MORE ? Optional.of(ours.predictionForOneMore(LEVEL)) : Optional.empty();
+    private static Answer againstFigure(Side ours, Summary.Point figure, Optional<Margin> margin) {
+        var widened = ours.estimate.widenedBy(figure.halfWidth());
         return new Answer.AgainstFigure(
                 tested(MeanDifference.from(widened, figure.value()), margin),
                 figure.value(),
-                ours.estimate().interval(LEVEL),
-                oneMore);
+                ours.estimate.interval(LEVEL),
+                ours.oneMore);
     }
 
-    private static Answer againstLimit(Summary.Sampled ours, Summary.Limit limit) {
-        var mean = ours.moments().estimate().interval(LEVEL);
-        int meeting = (int) ours.each().stream().filter(limit::metBy).count();
+    private static Answer againstLimit(Side ours, Summary.Limit limit) {
+        var mean = ours.estimate.interval(LEVEL);
+        int meeting = (int) ours.each.stream().filter(limit::metBy).count();
         return new Answer.AgainstLimit(
                 limit,
-                limit.metBy(ours.moments().mean()),
+                limit.metBy(ours.estimate.mean()),
                 limit.metBy(mean.low()) == limit.metBy(mean.high()),
                 meeting,
-                ours.each().size(),
+                ours.each.size(),
                 mean);
     }
 

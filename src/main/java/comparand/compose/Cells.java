@@ -13,6 +13,7 @@ import comparand.model.Standing;
 import comparand.model.Summary;
 import comparand.model.library.SampleSize;
 import comparand.stat.Interval;
+import comparand.stat.MeanEstimate;
 import comparand.stat.Moments;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -102,19 +103,25 @@ final class Cells {
                 .orElseGet(() -> comparand.isLocal() ? none() : notReported());
     }
 
-    /** A limit of the 95 % interval of a local mean. */
+    /** A limit of the 95 % interval of a local mean or estimate. */
     Cell limit(Comparand comparand, boolean low) {
-        return moments(comparand)
+        return estimate(comparand)
                 .map(m -> {
-                    var interval = m.estimate().interval(0.95);
+                    var interval = m.interval(0.95);
                     return (Cell) run.figures()
                             .cell(
                                     low ? interval.low() : interval.high(),
-                                    run.figures().ofSpread(comparand.metric(), m.sd()),
+                                    run.figures().of(comparand, m.mean()),
                                     "",
                                     "");
                 })
                 .orElseGet(this::none);
+    }
+
+    private static Optional<MeanEstimate> estimate(Comparand comparand) {
+        return comparand.summary() instanceof Summary.Estimated e
+                ? Optional.of(e.estimate())
+                : moments(comparand).map(Moments::estimate);
     }
 
     Cell difference(Metric metric, double value, Optional<Interval> interval, int decimalsWithout) {

@@ -10,7 +10,6 @@ import comparand.model.Summary;
 import comparand.stat.Interval;
 import comparand.stat.Moments;
 import comparand.stat.ProportionInterval;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -48,127 +47,75 @@ final class ComparandResults {
                 run.names().locator(c),
                 c.isLocal() ? Optional.empty() : Optional.of(SummaryText.printed(c)),
                 c.trail().stream()
-                        .map(s -> new StepResult(
-                                s.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'),
-                                run.trails().of(s),
-                                s.formula(),
-                                s.facts()))
+                        .map(s ->
+                                new StepResult(Kebab.of(s.kind()), run.trails().of(s), s.formula(), s.facts()))
                         .toList());
     }
 
     private SummaryResult summary(Comparand c) {
-        var shown = run.summaries().of(c);
-        return c.summary().fold(new Summary.Cases<>() {
-            @Override
-            public SummaryResult sampled(Summary.Sampled s) {
-                return moments(
-                        "sampled", s.moments(), Optional.empty(), s.halfWidth(), Optional.of(lower(s.label())), shown);
-            }
+        return c.summary()
+                .fold(new Summary.Cases<SummaryDraft>() {
+                    @Override
+                    public SummaryDraft sampled(Summary.Sampled s) {
+                        return moments("sampled", s.moments(), s.halfWidth())
+                                .interval(s.moments().estimate().interval(LEVEL))
+                                .label(s.label());
+                    }
 
-            @Override
-            public SummaryResult eitherSpread(Summary.EitherSpread s) {
-                return moments(
-                        "either-spread", s.asSd(), Optional.of(s.asSe().sd()), s.halfWidth(), Optional.empty(), shown);
-            }
+                    @Override
+                    public SummaryDraft estimated(Summary.Estimated s) {
+                        return new SummaryDraft("estimated")
+                                .value(s.estimate().mean())
+                                .se(s.estimate().se())
+                                .n(s.n())
+                                .interval(s.estimate().interval(LEVEL));
+                    }
 
-            @Override
-            public SummaryResult point(Summary.Point s) {
-                return plain(
-                        "point",
-                        Optional.of(s.value()),
-                        Optional.of(s.halfWidth()),
-                        Optional.of(lower(s.kind())),
-                        shown);
-            }
+                    @Override
+                    public SummaryDraft eitherSpread(Summary.EitherSpread s) {
+                        return moments("either-spread", s.asSd(), s.halfWidth())
+                                .sdIfSe(s.asSe().sd());
+                    }
 
-            @Override
-            public SummaryResult limit(Summary.Limit s) {
-                return plain(
-                        "limit",
-                        Optional.of(s.value()),
-                        Optional.empty(),
-                        Optional.of(s.atLeast() ? "at-least" : "at-most"),
-                        shown);
-            }
+                    @Override
+                    public SummaryDraft point(Summary.Point s) {
+                        return new SummaryDraft("point")
+                                .value(s.value())
+                                .halfWidth(s.halfWidth())
+                                .label(s.kind());
+                    }
 
-            @Override
-            public SummaryResult extent(Summary.Extent s) {
-                return new SummaryResult(
-                        "extent",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(new RangeResult(s.low(), s.high())),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        shown);
-            }
+                    @Override
+                    public SummaryDraft limit(Summary.Limit s) {
+                        return new SummaryDraft("limit").value(s.value()).label(s.atLeast() ? "at-least" : "at-most");
+                    }
 
-            @Override
-            public SummaryResult events(Summary.Events s) {
-                return new SummaryResult(
-                        "events",
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(s.of()),
-                        Optional.of(range(ProportionInterval.EXACT.of(s.events(), s.of(), LEVEL))),
-                        Optional.empty(),
-                        Optional.of(s.events()),
-                        Optional.empty(),
-                        Optional.empty(),
-                        shown);
-            }
+                    @Override
+                    public SummaryDraft extent(Summary.Extent s) {
+                        return new SummaryDraft("extent").extent(s.low(), s.high());
+                    }
 
-            @Override
-            public SummaryResult words(Summary.Words s) {
-                return plain("words", Optional.empty(), Optional.empty(), Optional.empty(), shown);
-            }
-        });
+                    @Override
+                    public SummaryDraft events(Summary.Events s) {
+                        return new SummaryDraft("events")
+                                .n(s.of())
+                                .events(s.events())
+                                .interval(ProportionInterval.EXACT.of(s.events(), s.of(), LEVEL));
+                    }
+
+                    @Override
+                    public SummaryDraft words(Summary.Words s) {
+                        return new SummaryDraft("words");
+                    }
+                })
+                .shown(run.summaries().of(c));
     }
 
-    private static SummaryResult moments(
-            String form, Moments m, Optional<Double> sdIfSe, double halfWidth, Optional<String> label, String shown) {
-        return new SummaryResult(
-                form,
-                Optional.of(m.mean()),
-                Optional.of(m.sd()),
-                sdIfSe,
-                Optional.of(m.n()),
-                sdIfSe.isPresent()
-                        ? Optional.empty()
-                        : Optional.of(range(m.estimate().interval(LEVEL))),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(halfWidth),
-                label,
-                shown);
-    }
-
-    private static SummaryResult plain(
-            String form, Optional<Double> value, Optional<Double> halfWidth, Optional<String> label, String shown) {
-        return new SummaryResult(
-                form,
-                value,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                halfWidth,
-                label,
-                shown);
+    private static SummaryDraft moments(String form, Moments m, double halfWidth) {
+        return new SummaryDraft(form).value(m.mean()).sd(m.sd()).n(m.n()).halfWidth(halfWidth);
     }
 
     static RangeResult range(Interval interval) {
         return new RangeResult(interval.low(), interval.high());
-    }
-
-    private static String lower(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -82,9 +82,18 @@ final class Figures {
                 .origin()
                 .fold(
                         published -> ofPublished(comparand, published, value),
-                        local -> comparand.summary() instanceof Summary.Sampled s
-                                ? ofSpread(comparand.metric(), s.moments().sd())
-                                : capped(comparand.metric(), significant(value, POINT_DIGITS)));
+                        local -> spread(comparand.summary())
+                                .map(spread -> ofSpread(comparand.metric(), spread))
+                                .orElseGet(() -> capped(comparand.metric(), significant(value, POINT_DIGITS))));
+    }
+
+    /** The spread whose digits a local number is printed to. */
+    private static Optional<Double> spread(Summary summary) {
+        return summary instanceof Summary.Sampled s
+                ? Optional.of(s.moments().sd())
+                : summary instanceof Summary.Estimated e
+                        ? Optional.of(e.estimate().se())
+                        : Optional.empty();
     }
 
     private int ofPublished(Comparand comparand, Origin.Published published, double value) {

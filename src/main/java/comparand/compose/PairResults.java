@@ -9,7 +9,6 @@ import comparand.model.Answer;
 import comparand.model.Comparison;
 import comparand.model.ConditionVerdict;
 import comparand.model.Pairing;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Pairs and answers as data. */
@@ -25,11 +24,11 @@ final class PairResults {
         Pairing pairing = comparison.pairing();
         return new PairResult(
                 pairing.id(),
-                lower(pairing.purpose()),
+                Kebab.of(pairing.purpose()),
                 pairing.ours().metric().id(),
                 pairing.ours().id(),
                 pairing.theirs().id(),
-                lower(pairing.standing()),
+                Kebab.of(pairing.standing()),
                 run.words().say("standing." + pairing.standing().name()),
                 run.conditions().line(pairing),
                 pairing.verdicts().stream().map(PairResults::verdict).toList(),
@@ -42,15 +41,15 @@ final class PairResults {
 
     private static VerdictResult verdict(ConditionVerdict v) {
         return new VerdictResult(
-                lower(v.of()),
+                Kebab.of(v.of()),
                 v.id(),
                 v.name(),
                 v.role() == Role.QUALIFIES ? "qualifies" : "decides",
-                lower(v.mark()),
+                Kebab.of(v.mark()),
                 v.ours(),
                 v.theirs(),
                 v.tolerance(),
-                lower(v.effect()));
+                Kebab.of(v.effect()));
     }
 
     private AnswerResult answer(Comparison comparison) {
@@ -103,7 +102,7 @@ final class PairResults {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.of(a.rounding()),
-                        lower(a.verdict()),
+                        Kebab.of(a.verdict()),
                         Optional.empty(),
                         run.figures().signed(a.difference(), decimals));
                 return plain("nominal", sentence, Optional.of(d), Optional.empty());
@@ -169,12 +168,8 @@ final class PairResults {
                 Optional.of(a.difference().df()).filter(Double::isFinite),
                 Optional.of(a.difference().p()),
                 Optional.empty(),
-                lower(a.verdict()),
+                Kebab.of(a.verdict()),
                 Remarks.flipsAt(a, comparison.margin()),
                 run.figures().difference(a, decimals));
-    }
-
-    private static String lower(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

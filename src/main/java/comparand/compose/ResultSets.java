@@ -26,7 +26,6 @@ import comparand.model.library.SourceRecord;
 import comparand.model.library.StatedMargin;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -84,7 +83,7 @@ final class ResultSets {
                 d.firstSeen().map(f -> f.value().toString()),
                 d.asOf().value().toString(),
                 d.preparedBy().value(),
-                d.state().value().name().toLowerCase(Locale.ROOT),
+                Kebab.of(d.state().value()),
                 d.inventedData().value().isYes(),
                 d.presentDevice().value(),
                 facts.tool(),
@@ -105,7 +104,7 @@ final class ResultSets {
                 .toList();
         var characteristics = device.characteristics().stream()
                 .map(c -> new StatementResult(
-                        c.block().value().name().toLowerCase(Locale.ROOT),
+                        Kebab.of(c.block().value()),
                         c.name().value(),
                         c.is().value(),
                         run.names().locator(c.from())))
@@ -152,11 +151,11 @@ final class ResultSets {
         return new SourceResult(
                 run.names().number(source.id()),
                 source.id(),
-                source.kind().value().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                Kebab.of(source.kind().value()),
                 source.reference().text(),
                 source.document().map(DocumentRecord::text),
                 source.funding().value().spelling(),
-                status.state().value().name().toLowerCase(Locale.ROOT),
+                Kebab.of(status.state().value()),
                 status.checked().value().toString(),
                 status.notice().map(Located::value),
                 source.values().size(),
@@ -192,7 +191,7 @@ final class ResultSets {
                 question.margin().flatMap(m -> m.value().amount()).map(a -> a.asDifferenceIn(metric.unit())),
                 question.margin().map(m -> m.value().toString()).orElse(StatedMargin.NONE_WORD),
                 question.reason().map(Located::value),
-                run.better(question, metric).name().toLowerCase(Locale.ROOT),
+                Kebab.of(run.better(question, metric)),
                 definition,
                 metric.conditions().stream().map(use -> tolerance(metric, use)).toList());
     }
@@ -225,7 +224,7 @@ final class ResultSets {
                 comparand.device(),
                 SummaryText.printed(comparand),
                 run.names().locator(comparand),
-                aside.reason().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                Kebab.of(aside.reason()),
                 run.words().say("aside." + aside.reason().name(), "detail", aside.detail()));
     }
 

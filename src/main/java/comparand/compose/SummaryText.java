@@ -34,6 +34,14 @@ final class SummaryText {
             }
 
             @Override
+            public String estimated(Summary.Estimated s) {
+                int decimals = figures.of(comparand, s.estimate().mean());
+                return figures.number(s.estimate().mean(), decimals) + " ("
+                        + words.say(
+                                "summary.se", "se", figures.number(s.estimate().se(), decimals)) + ")";
+            }
+
+            @Override
             public String eitherSpread(Summary.EitherSpread s) {
                 int decimals = figures.of(comparand, s.asSd().mean());
                 return figures.number(s.asSd().mean(), decimals) + " ± "

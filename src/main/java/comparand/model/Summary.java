@@ -2,6 +2,7 @@ package comparand.model;
 
 import static java.util.Objects.requireNonNull;
 
+import comparand.stat.MeanEstimate;
 import comparand.stat.Moments;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -17,6 +18,8 @@ public sealed interface Summary {
     /** One method per form, so that a new form breaks every place that must compare or print it. */
     interface Cases<R> {
         R sampled(Sampled summary);
+
+        R estimated(Estimated summary);
 
         R eitherSpread(EitherSpread summary);
 
@@ -53,6 +56,31 @@ public sealed interface Summary {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.sampled(this);
+        }
+    }
+
+    /**
+     * An estimate with its standard error that is no plain mean of independent results: a line at one place, a slope, a
+     * ratio of sums. Only local data give one.
+     *
+     * @param n how many independent results it rests on
+     */
+    record Estimated(MeanEstimate estimate, int n) implements Summary {
+        public Estimated {
+            requireNonNull(estimate, "estimate");
+            if (n < 2) {
+                throw new IllegalArgumentException("an estimate with a standard error rests on 2 results or more");
+            }
+        }
+
+        @Override
+        public OptionalDouble centre() {
+            return OptionalDouble.of(estimate.mean());
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.estimated(this);
         }
     }
 

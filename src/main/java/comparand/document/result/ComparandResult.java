@@ -28,7 +28,7 @@ public record ComparandResult(
 
     /** What is known of a value. */
     public record SummaryResult(
-            @Says("sampled, either-spread, point, limit, extent, events or words")
+            @Says("sampled, estimated, either-spread, point, limit, extent, events or words")
             String form,
 
             @Says("Mean, figure or limit") Optional<Double> value,
@@ -38,6 +38,9 @@ public record ComparandResult(
 
             @Says("Standard deviation if the printed spread is a standard error")
             Optional<Double> sdIfSe,
+
+            @Says("Standard error, for an estimate that is no plain mean")
+            Optional<Double> se,
 
             @Says("Number of independent results") Optional<Integer> n,
 

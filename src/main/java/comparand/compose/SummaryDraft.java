@@ -1,0 +1,84 @@
+package comparand.compose;
+
+import comparand.document.result.ComparandResult.RangeResult;
+import comparand.document.result.ComparandResult.SummaryResult;
+import comparand.stat.Interval;
+import java.util.Optional;
+
+/** A summary as data, put together entry by entry; what is not set is absent. */
+final class SummaryDraft {
+
+    private final String form;
+    private Optional<Double> value = Optional.empty();
+    private Optional<Double> sd = Optional.empty();
+    private Optional<Double> sdIfSe = Optional.empty();
+    private Optional<Double> se = Optional.empty();
+    private Optional<Integer> n = Optional.empty();
+    private Optional<RangeResult> interval = Optional.empty();
+    private Optional<RangeResult> extent = Optional.empty();
+    private Optional<Integer> events = Optional.empty();
+    private Optional<Double> halfWidth = Optional.empty();
+    private Optional<String> label = Optional.empty();
+
+    SummaryDraft(String form) {
+        this.form = form;
+    }
+
+    SummaryDraft value(double number) {
+        value = Optional.of(number);
+        return this;
+    }
+
+    SummaryDraft sd(double number) {
+        sd = Optional.of(number);
+        return this;
+    }
+
+    SummaryDraft sdIfSe(double number) {
+        sdIfSe = Optional.of(number);
+        return this;
+    }
+
+    SummaryDraft se(double number) {
+        se = Optional.of(number);
+        return this;
+    }
+
+    SummaryDraft n(int number) {
+        n = Optional.of(number);
+        return this;
+    }
+
+    SummaryDraft interval(Interval limits) {
+        interval = Optional.of(ComparandResults.range(limits));
+        return this;
+    }
+
+    SummaryDraft extent(double low, double high) {
+        extent = Optional.of(new RangeResult(low, high));
+        return this;
+    }
+
+    SummaryDraft events(int number) {
+        events = Optional.of(number);
+        return this;
+    }
+
+    SummaryDraft halfWidth(double number) {
+        halfWidth = Optional.of(number);
+        return this;
+    }
+
+    SummaryDraft label(Enum<?> constant) {
+        return label(Kebab.of(constant));
+    }
+
+    SummaryDraft label(String text) {
+        label = Optional.of(text);
+        return this;
+    }
+
+    SummaryResult shown(String text) {
+        return new SummaryResult(form, value, sd, sdIfSe, se, n, interval, extent, events, halfWidth, label, text);
+    }
+}
