@@ -15,11 +15,14 @@ final class FindingsJson {
         var root = MAPPER.createObjectNode();
         var list = root.putArray("findings");
         for (var f : findings.stream().sorted(Diagnostic.ORDER).toList()) {
-            list.addObject()
+            var finding = list.addObject()
                     .put("severity", f.severity().name())
                     .put("code", f.code())
-                    .put("file", f.span().file())
-                    .put("line", f.span().line())
+                    .put("file", f.span().file());
+            if (f.span().isCell()) {
+                finding.put("sheet", f.span().sheet()).put("cell", f.span().cellName());
+            }
+            finding.put("line", f.span().line())
                     .put("column", f.span().column())
                     .put("length", f.span().length())
                     .put("message", f.message())

@@ -233,6 +233,7 @@ final class ResultSets {
                 d.severity().name(),
                 d.code(),
                 d.span().file(),
+                d.span().isCell() ? Optional.of(d.span().within()) : Optional.empty(),
                 d.span().line(),
                 d.span().column(),
                 d.message(),

@@ -151,7 +151,7 @@ final class SharedTables {
         return List.of(
                 Cell.words(f.severity()),
                 Cell.words(f.code()),
-                Cell.words(f.file() + ":" + f.line() + ":" + f.column()),
+                Cell.words(f.file() + f.cell().map(c -> ", " + c).orElse(":" + f.line() + ":" + f.column())),
                 Cell.words(ConditionLine.upperFirst(f.message())),
                 Cell.words(ConditionLine.upperFirst(f.why())),
                 Cell.words(ConditionLine.upperFirst(f.fix())));

@@ -56,7 +56,8 @@ public final class DiagnosticText {
     private static void block(Diagnostic finding, Function<String, Optional<List<String>>> lines, StringBuilder out) {
         var span = finding.span();
         out.append("%s %s  %s%n  %s.%n".formatted(finding.severity(), finding.code(), span, finding.message()));
-        lines.apply(span.file())
+        // a cell of a workbook has no line of text to show
+        (span.isCell() ? Optional.<List<String>>empty() : lines.apply(span.file()))
                 .filter(text -> span.line() <= text.size())
                 .map(text -> text.get(span.line() - 1))
                 .filter(line -> !line.isBlank())

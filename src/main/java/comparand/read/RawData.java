@@ -9,13 +9,12 @@ import comparand.model.UnreadableRows;
 import comparand.model.library.DataFileRecord;
 import comparand.model.library.StudyRecord;
 import java.io.IOException;
-import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.SortedMap;
+import java.util.stream.Collectors;
 
 /** The raw data files of one study: found, fingerprinted and opened for streaming. */
 final class RawData {
@@ -40,30 +39,41 @@ final class RawData {
     }
 
     void read(StudyRecord study) {
+        study.undecided().forEach(this::undecided);
         var mapped = new HashSet<String>();
         for (var file : study.files()) {
-            if (mapped.add(file.file().value())) {
+            file.undecided().forEach(this::undecided);
+            if (mapped.add(file.name())) {
                 open(file);
             } else {
                 stop(
                         "file-mapped-twice",
                         file.file(),
-                        "`%s` is mapped in this study already"
-                                .formatted(file.file().value()),
+                        "`%s` is mapped in this study already".formatted(file.name()),
                         "its rows would count twice",
                         "keep one of the two mappings");
             }
         }
         // a file under another name than the mapping's is found already
         boolean all = mapped.stream().allMatch(n -> data.containsKey(name + "/" + n));
+        var files = study.files().stream().map(f -> f.file().value()).collect(Collectors.toSet());
         names().stream()
-                .filter(n -> all && !mapped.contains(n))
+                .filter(n -> all && !files.contains(n))
                 .forEach(n -> findings.add(Diagnostic.note(
                         "file-not-read",
                         Span.startOf(name + "/" + n),
                         "study.yaml does not map this file, so it was not read",
                         "data nobody reads look as if they counted",
                         "map it under `files:`, or move it elsewhere")));
+    }
+
+    private void undecided(Located<String> question) {
+        stop(
+                "undecided",
+                question,
+                "this is left open: " + question.value().strip().replaceAll("[.?!]+$", ""),
+                "what the author of a study has not decided, nobody decides in passing",
+                "settle it in this file, then delete this line");
     }
 
     private void open(DataFileRecord mapping) {
@@ -91,13 +101,13 @@ final class RawData {
                             : Suggest.instruction(written, names()));
             return;
         }
-        charset(mapping).ifPresent(charset -> open(path, name + "/" + written, mapping, charset));
+        DataFileForm.of(mapping, findings).ifPresent(form -> open(path, name + "/" + written, mapping, form));
     }
 
-    private void open(Path path, String file, DataFileRecord mapping, Charset charset) {
+    private void open(Path path, String file, DataFileRecord mapping, DataFileForm form) {
         try {
             fingerprints.put(file, Fingerprint.of(path));
-            data.put(file, CsvRows.open(path, file, mapping, charset));
+            data.put(name + "/" + mapping.name(), form.open(path, file, findings));
         } catch (UnreadableRows e) {
             findings.add(Diagnostic.stop(
                     "data-unreadable",
@@ -119,27 +129,12 @@ final class RawData {
         return written.matches("[^/\\\\\\p{Cntrl}:]+") && !written.startsWith(".");
     }
 
-    private Optional<Charset> charset(DataFileRecord mapping) {
-        try {
-            return Optional.of(Charset.forName(mapping.encoding().value()));
-        } catch (IllegalArgumentException e) {
-            stop(
-                    "encoding-unknown",
-                    mapping.encoding(),
-                    "`%s` is not an encoding known here"
-                            .formatted(mapping.encoding().value()),
-                    "read in another encoding, signs and units change",
-                    "write `UTF-8`, `windows-1252` or `ISO-8859-1`");
-            return Optional.empty();
-        }
-    }
-
     /** The files beside study.yaml, hidden ones left alone. */
     private List<String> names() {
         try (var entries = Files.list(folder)) {
             return entries.filter(Files::isRegularFile)
                     .map(p -> p.getFileName().toString())
-                    .filter(n -> !n.equals("study.yaml") && !n.startsWith("."))
+                    .filter(n -> !n.equals("study.yaml") && !n.startsWith(".") && !n.startsWith("~$"))
                     .sorted()
                     .toList();
         } catch (IOException e) {

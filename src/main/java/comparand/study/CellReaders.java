@@ -6,14 +6,13 @@ import comparand.diag.Suggest;
 import comparand.metric.Aspect;
 import comparand.metric.Input;
 import comparand.metric.Nature;
+import comparand.model.CellNumber;
+import comparand.model.DataCell;
 import comparand.model.Library;
 import comparand.model.library.ColumnRecord;
-import comparand.model.library.ColumnRole;
 import comparand.model.library.Entries;
 import comparand.model.library.OneOrMore;
-import comparand.model.library.SampleUnit;
 import comparand.unit.DecimalSign;
-import comparand.unit.PrintedNumber;
 import comparand.unit.TradeSpelling;
 import comparand.unit.Unit;
 import java.util.HashSet;
@@ -25,14 +24,14 @@ final class CellReaders {
 
     /** Reads one cell that is neither empty nor marked missing into the row that is being put together. */
     interface CellReader {
-        void read(String cell, RowDraft row);
+        void read(DataCell cell, RowDraft row);
     }
 
     private final Library library;
-    private final DecimalSign decimal;
+    private final Optional<DecimalSign> decimal;
     private final List<Diagnostic> findings;
 
-    CellReaders(Library library, DecimalSign decimal, List<Diagnostic> findings) {
+    CellReaders(Library library, Optional<DecimalSign> decimal, List<Diagnostic> findings) {
         this.library = library;
         this.decimal = decimal;
         this.findings = findings;
@@ -43,7 +42,8 @@ final class CellReaders {
         var column = entry.value();
         var heading = entry.key().value();
         if (column.holds().isPresent()) {
-            return Optional.of(member(column.holds().get().value(), heading, column));
+            return Optional.of(new RoleCells(library, heading, column)
+                    .of(column.holds().get().value()));
         }
         if (column.input().isPresent()) {
             return input(column.input().get(), column, heading);
@@ -51,31 +51,10 @@ final class CellReaders {
         if (column.condition().isPresent()) {
             return condition(column.condition().get(), column, heading);
         }
-        return column.metric().isPresent()
-                ? metric(column.metric().get(), column, heading)
-                : aspect(column.definition().orElseThrow(), column, heading);
-    }
-
-    private CellReader member(ColumnRole role, String heading, ColumnRecord column) {
-        return switch (role) {
-            case IGNORED, CENTRE -> (cell, row) -> {};
-            case DEVICE ->
-                (cell, row) -> {
-                    var id = decoded(cell, column).orElse(cell);
-                    if (library.device(id).isPresent()) {
-                        row.device(id);
-                    } else {
-                        row.fault(
-                                "device-unknown",
-                                heading,
-                                "`%s` stands for no device of the library".formatted(cell),
-                                "add it to `codes:` of this column, or write devices/%s.yaml".formatted(id));
-                    }
-                };
-            case UNIT -> (cell, row) -> row.member(SampleUnit.UNITS, cell);
-            case RUN -> (cell, row) -> row.member(SampleUnit.RUNS, cell);
-            case CASE -> (cell, row) -> row.member(SampleUnit.CASES, cell);
-        };
+        if (column.metric().isPresent()) {
+            return metric(column.metric().get(), column, heading);
+        }
+        return column.definition().flatMap(id -> aspect(id, column, heading));
     }
 
     private Optional<CellReader> input(Located<String> id, ColumnRecord column, String heading) {
@@ -109,7 +88,7 @@ final class CellReaders {
         return condition.isNumber()
                 ? number(id, column, heading, condition.unit())
                 : Optional.of((cell, row) -> {
-                    var word = decoded(cell, column).orElse(cell);
+                    var word = decoded(cell, column).orElse(cell.text());
                     if (condition.words().isEmpty() || condition.words().contains(word)) {
                         row.word(id.value(), word);
                     } else {
@@ -138,15 +117,16 @@ final class CellReaders {
             return number(id, column, heading, Optional.of(metric.get().unit()));
         }
         return Optional.of((cell, row) -> {
-            var word = decoded(cell, column).orElse(cell);
+            var word = decoded(cell, column).orElse(cell.text());
             if (word.equals("yes") || word.equals("no")) {
                 row.event(id.value(), word.equals("yes"));
             } else {
                 row.fault(
                         "code-unknown",
                         heading,
-                        "`%s` is neither yes nor no".formatted(cell),
-                        "add its meaning to `codes:` of this column: `{%s: yes}` or `{%s: no}`".formatted(cell, cell));
+                        "`%s` is neither yes nor no".formatted(cell.text()),
+                        "add its meaning to `codes:` of this column: `{%1$s: yes}` or `{%1$s: no}`"
+                                .formatted(cell.text()));
             }
         });
     }
@@ -181,18 +161,18 @@ final class CellReaders {
         }
         return Optional.of((cell, row) -> {
             var meant = column.codes()
-                    .get(cell)
+                    .get(cell.text())
                     .map(OneOrMore::list)
                     .map(l -> l.stream().map(Located::value).toList());
             if (meant.isPresent()) {
                 row.aspect(id.value(), meant.get());
-            } else if (words.contains(cell)) {
-                row.aspect(id.value(), List.of(cell));
+            } else if (words.contains(cell.text())) {
+                row.aspect(id.value(), List.of(cell.text()));
             } else {
                 row.fault(
                         "code-unknown",
                         heading,
-                        "`%s` is not a code of this column".formatted(cell),
+                        "`%s` is not a code of this column".formatted(cell.text()),
                         "add its meaning to `codes:` of this column");
             }
         });
@@ -233,19 +213,17 @@ final class CellReaders {
             return Optional.empty();
         }
         var declared = unit.get();
-        return Optional.of((cell, row) -> PrintedNumber.read(cell, decimal)
+        return Optional.of((cell, row) -> CellNumber.read(cell, decimal)
                 .<Runnable>fold(
                         n -> () -> row.number(id.value(), new Measured(n.toDouble(), declared, n.decimals())),
-                        fault -> () -> row.fault(
-                                "number-unreadable",
-                                heading,
-                                fault.problem(),
-                                "correct the cell, list its code under `missing:`, or declare the file's decimal sign under `decimal:`"))
+                        fault -> () -> row.fault("number-unreadable", heading, fault.problem(), fault.fix()))
                 .run());
     }
 
-    private static Optional<String> decoded(String cell, ColumnRecord column) {
-        return column.codes().get(cell).map(meaning -> meaning.list().get(0).value());
+    static Optional<String> decoded(DataCell cell, ColumnRecord column) {
+        return column.codes()
+                .get(cell.text())
+                .map(meaning -> meaning.list().get(0).value());
     }
 
     private void stop(String code, Located<?> at, String message, String why, String fix) {

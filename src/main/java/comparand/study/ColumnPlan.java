@@ -3,12 +3,15 @@ package comparand.study;
 import comparand.diag.Diagnostic;
 import comparand.diag.Located;
 import comparand.diag.Suggest;
+import comparand.model.DataCell;
 import comparand.model.Library;
 import comparand.model.RowSource;
+import comparand.model.library.ColumnRecord;
 import comparand.model.library.ColumnRole;
 import comparand.model.library.DataFileRecord;
 import comparand.model.library.Separator;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -22,7 +25,17 @@ import java.util.stream.Stream;
 /** How each column of one data file is read; built once, then applied to every row. */
 final class ColumnPlan {
 
-    private record Column(String heading, int index, CellReaders.CellReader reader) {}
+    /**
+     * One column.
+     *
+     * @param read whether anybody looks at its cells
+     * @param missing what stands in it where a value is missing
+     */
+    private record Column(
+            String heading, int index, boolean read, Set<String> missing, CellReaders.CellReader reader) {}
+
+    /** Roles whose rows are parts of a result. */
+    private static final Set<ColumnRole> TOGETHER = EnumSet.range(ColumnRole.VALUE, ColumnRole.BIN_COUNT);
 
     private final Library library;
     private final DataFileRecord mapping;
@@ -62,7 +75,16 @@ final class ColumnPlan {
         for (var column : columns) {
             draft.at(column.index);
             var cell = row.cells().get(column.index);
-            if (!cell.isEmpty() && !missing.contains(cell)) {
+            if (!column.read || cell.isBlank() || column.missing.contains(cell.text())) {
+                continue;
+            }
+            if (cell instanceof DataCell.Fault) {
+                draft.fault(
+                        "cell-error",
+                        column.heading,
+                        "`%s` stands where a formula failed".formatted(cell.text()),
+                        "mend the formula, or list its sign under `missing:`");
+            } else {
                 column.reader.read(cell, draft);
             }
         }
@@ -99,19 +121,29 @@ final class ColumnPlan {
     }
 
     private void build() {
+        if (needsPuttingTogether()) {
+            stop(
+                    "layout-not-computed",
+                    mapping.describes().<Located<?>>map(d -> d).orElse(mapping.file()),
+                    "the rows of `%s` have to be put together before anything can be computed from them"
+                            .formatted(mapping.name()),
+                    "a result belongs to a device and needs its inputs in one row",
+                    "give one row per sample, case or unit, with one column per input");
+            return;
+        }
         var headings = rows.header();
         if (headings.stream().noneMatch(mapping.columns()::has)) {
             stop(
                     "columns-not-found",
-                    mapping.separator(),
-                    "the first line of `%s` holds none of the mapped headings".formatted(rows.file()),
+                    mapping.split(),
+                    "the line of headings of `%s` holds none of the mapped headings".formatted(rows.file()),
                     "split at another sign, or without its line of headings, a file means something else",
                     likelySeparator()
                             .map(s -> "did you mean `separator: %s`?".formatted(s))
                             .orElse("put the line of headings first, or correct the headings under `columns:`"));
             return;
         }
-        var readers = new CellReaders(library, mapping.decimal().value(), findings);
+        var readers = new CellReaders(library, mapping.decimal().map(Located::value), findings);
         for (var entry : mapping.columns().list()) {
             int index = headings.indexOf(entry.key().value());
             if (index < 0) {
@@ -124,7 +156,8 @@ final class ColumnPlan {
                         Suggest.instruction(entry.key().value(), headings));
             } else {
                 readers.of(entry)
-                        .ifPresent(r -> columns.add(new Column(entry.key().value(), index, r)));
+                        .ifPresent(r -> columns.add(new Column(
+                                entry.key().value(), index, isRead(entry.value()), missing(entry.value()), r)));
             }
         }
         for (int i = 0; i < headings.size(); i++) {
@@ -132,7 +165,7 @@ final class ColumnPlan {
             if (!mapping.columns().has(heading)) {
                 findings.add(Diagnostic.stop(
                         "column-unmapped",
-                        rows.place(1, i),
+                        rows.heading(i),
                         "the column `%s` is not mapped".formatted(heading),
                         "a column overlooked is a quantity lost",
                         "add `%s: {holds: ignored}` or say what it holds, under `columns:` of this file"
@@ -150,13 +183,40 @@ final class ColumnPlan {
         }
     }
 
+    private boolean needsPuttingTogether() {
+        return mapping.describes().isPresent()
+                || mapping.columns().stream()
+                        .anyMatch(c -> !c.value().at().list().isEmpty()
+                                || !c.value().measures().list().isEmpty()
+                                || c.value()
+                                        .holds()
+                                        .map(Located::value)
+                                        .filter(TOGETHER::contains)
+                                        .isPresent());
+    }
+
+    private static boolean isRead(ColumnRecord column) {
+        return column.holds()
+                .filter(r -> r.value() == ColumnRole.IGNORED || r.value() == ColumnRole.REMARK)
+                .isEmpty();
+    }
+
+    private Set<String> missing(ColumnRecord column) {
+        var all = new HashSet<>(missing);
+        column.missing().ifPresent(m -> m.list().forEach(code -> all.add(code.value())));
+        return all;
+    }
+
     private void stop(String code, Located<?> at, String message, String why, String fix) {
         findings.add(Diagnostic.stop(code, at.span(), message, why, fix));
     }
 
     /** The separator at which the first line would fall into mapped headings. */
     private Optional<String> likelySeparator() {
-        var line = String.join(String.valueOf(mapping.separator().value().sign()), rows.header());
+        if (mapping.separator().isEmpty()) {
+            return Optional.empty();
+        }
+        var line = String.join(String.valueOf(mapping.separator().get().value().sign()), rows.header());
         return Stream.of(Separator.values())
                 .filter(s -> Stream.of(line.split(Pattern.quote(String.valueOf(s.sign())), -1))
                         .map(String::strip)

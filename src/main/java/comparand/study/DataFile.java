@@ -2,6 +2,7 @@ package comparand.study;
 
 import comparand.diag.Located;
 import comparand.model.Library;
+import comparand.model.RowSource;
 import comparand.model.library.ConditionText;
 import comparand.model.library.DataFileRecord;
 import comparand.model.library.Entries;
@@ -12,6 +13,7 @@ import comparand.model.library.StudyRecord;
  * One data file of a study, ready to be computed from.
  *
  * @param path the file's name from the library's folder on, for trails
+ * @param rows where its rows come from, for the places of findings
  * @param fixed the conditions that hold for every row
  */
 record DataFile(
@@ -19,6 +21,7 @@ record DataFile(
         StudyRecord study,
         DataFileRecord mapping,
         String path,
+        RowSource rows,
         ColumnPlan columns,
         Entries<Located<ConditionText>> fixed) {
 
@@ -29,7 +32,7 @@ record DataFile(
 
     /** The file's name as the study writes it. */
     String name() {
-        return mapping.file().value();
+        return mapping.name();
     }
 
     /** Whom a row belongs to on the level that counts. */

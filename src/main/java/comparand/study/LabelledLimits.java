@@ -1,9 +1,9 @@
 package comparand.study;
 
 import comparand.diag.Diagnostic;
-import comparand.diag.Span;
 import comparand.metric.Conditions;
 import comparand.model.Library;
+import comparand.model.RowSource;
 import comparand.model.library.DeviceRecord;
 import comparand.model.library.LabelRecord;
 import java.util.List;
@@ -15,7 +15,7 @@ final class LabelledLimits {
 
     private LabelledLimits() {}
 
-    static void check(Library library, String file, List<RowFacts> rows, List<Diagnostic> findings) {
+    static void check(Library library, RowSource file, List<RowFacts> rows, List<Diagnostic> findings) {
         for (var device : library.devices().values()) {
             for (var limit : device.label()) {
                 check(device, limit, file, rows, findings);
@@ -24,7 +24,7 @@ final class LabelledLimits {
     }
 
     private static void check(
-            DeviceRecord device, LabelRecord limit, String file, List<RowFacts> rows, List<Diagnostic> findings) {
+            DeviceRecord device, LabelRecord limit, RowSource file, List<RowFacts> rows, List<Diagnostic> findings) {
         var range = limit.range().value();
         var outside = new TreeSet<Integer>();
         int of = 0;
@@ -47,7 +47,7 @@ final class LabelledLimits {
                     : limit.limits().value();
             findings.add(Diagnostic.note(
                     "outside-label",
-                    new Span(file, outside.first(), 1, 1),
+                    file.row(outside.first()),
                     "%s was used outside its label in %d of %d rows (lines %s): labelled %s %s"
                             .formatted(device.displayName(), outside.size(), of, lines(outside), name, range),
                     "what a device does outside its label is no ground for choosing it within the label",

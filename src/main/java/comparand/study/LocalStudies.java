@@ -2,7 +2,6 @@ package comparand.study;
 
 import comparand.diag.Diagnostic;
 import comparand.diag.Located;
-import comparand.diag.Span;
 import comparand.diag.Suggest;
 import comparand.flow.Outcome;
 import comparand.metric.Metric;
@@ -53,7 +52,7 @@ public final class LocalStudies {
     }
 
     private void file(StudyRecord study, DataFileRecord mapping) {
-        var name = "studies/" + study.id() + "/" + mapping.file().value();
+        var name = "studies/" + study.id() + "/" + mapping.name();
         var rows = library.data().get(name);
         if (rows == null) {
             throw new IllegalStateException("the reader let the missing file " + name + " through");
@@ -66,31 +65,31 @@ public final class LocalStudies {
         if (facts.get().isEmpty()) {
             findings.add(Diagnostic.note(
                     "data-without-rows",
-                    Span.startOf(name),
-                    "no row of `%s` is used".formatted(mapping.file().value()),
+                    rows.heading(0),
+                    "no row of `%s` is used".formatted(mapping.name()),
                     "the study has no result from this file",
                     "add the rows, or take the file out of `files:`"));
             return;
         }
-        var file =
-                new DataFile(library, study, mapping, name, columns.orElseThrow(), FixedConditions.of(study, mapping));
+        var file = new DataFile(
+                library, study, mapping, name, rows, columns.orElseThrow(), FixedConditions.of(study, mapping));
         for (var wanted : mapping.gives()) {
             metric(wanted).ifPresent(metric -> {
                 var work = new MetricOfFile(file, metric, wanted, findings, setAside);
                 comparands.addAll(work.comparands(facts.get()));
             });
         }
-        LabelledLimits.check(library, name, facts.get(), findings);
+        LabelledLimits.check(library, rows, facts.get(), findings);
     }
 
     /** The rows that are used; empty if one of them could not be read. */
     private Optional<List<RowFacts>> facts(DataFileRecord mapping, RowSource rows, ColumnPlan columns) {
         var faults = new CellFaults(rows);
         var facts = new ArrayList<RowFacts>();
-        var dropped = new DroppedLines(mapping);
+        var decisions = new RowDecisions(mapping, rows);
         try {
             rows.forEach(row -> {
-                if (!dropped.drop(row.line())) {
+                if (!decisions.leaveOut(row)) {
                     columns.read(row, faults).ifPresent(facts::add);
                 }
             });
@@ -104,9 +103,9 @@ public final class LocalStudies {
             return Optional.empty();
         }
         var found = new ArrayList<>(faults.findings());
-        found.addAll(dropped.findings());
+        found.addAll(decisions.findings());
         findings.addAll(found);
-        return found.isEmpty() ? Optional.of(facts) : Optional.empty();
+        return found.stream().noneMatch(Diagnostic::stops) ? Optional.of(facts) : Optional.empty();
     }
 
     private Optional<Metric> metric(Located<String> wanted) {

@@ -1,13 +1,17 @@
 package comparand.study;
 
 import comparand.diag.Diagnostic;
+import comparand.diag.Located;
 import comparand.diag.Span;
 import comparand.metric.Bounds;
 import comparand.metric.Metric;
+import comparand.model.library.LimitRecord;
+import comparand.unit.PrintedRange;
 import comparand.unit.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Results of single rows against what their metric can be: the same limits that published values are held to. */
 final class Plausibility {
@@ -22,17 +26,15 @@ final class Plausibility {
 
     /** Why a group cannot be compared: some of its rows give what cannot be. */
     Optional<Diagnostic> impossible(Group group) {
-        var outside = outside(group, metric.possible());
+        var possible = bounds(LimitRecord::possible, metric.possible());
+        var outside = outside(group, possible);
         return outside.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Diagnostic.hold(
                         "value-impossible",
                         place(outside),
                         "%s, outside of what is possible, %s to %s"
-                                .formatted(
-                                        what(outside),
-                                        plain(metric.possible().low()),
-                                        plain(metric.possible().high())),
+                                .formatted(what(outside), plain(possible.low()), plain(possible.high())),
                         "one slip of a digit or unit moves the mean of its group",
                         "correct the file, or list the row under `dropped:` with a reason"));
     }
@@ -40,7 +42,7 @@ final class Plausibility {
     /** What is possible, and worth a second look. */
     Optional<Diagnostic> unusual(List<Group> groups) {
         var outside = new ArrayList<Group.Result>();
-        groups.forEach(g -> outside.addAll(outside(g, metric.plausible())));
+        groups.forEach(g -> outside.addAll(outside(g, bounds(LimitRecord::plausible, metric.plausible()))));
         return outside.isEmpty()
                 ? Optional.empty()
                 : Optional.of(Diagnostic.note(
@@ -51,6 +53,17 @@ final class Plausibility {
                         "look at the row once more; nothing to mend if this was measured"));
     }
 
+    /** The file's own limits for this metric, in its unit, or the catalogue's. */
+    private Bounds bounds(Function<LimitRecord, Optional<Located<PrintedRange>>> which, Bounds usual) {
+        return file.mapping()
+                .limits()
+                .get(metric.id())
+                .flatMap(which)
+                .map(Located::value)
+                .map(r -> new Bounds(r.low().in(metric.unit()), r.high().in(metric.unit())))
+                .orElse(usual);
+    }
+
     private static List<Group.Result> outside(Group group, Bounds bounds) {
         return group.byMember().values().stream()
                 .flatMap(List::stream)
@@ -59,7 +72,7 @@ final class Plausibility {
     }
 
     private Span place(List<Group.Result> outside) {
-        return new Span(file.path(), outside.get(0).row().line(), 1, 1);
+        return file.rows().row(outside.get(0).row().line());
     }
 
     private String what(List<Group.Result> outside) {

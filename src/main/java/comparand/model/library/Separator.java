@@ -4,7 +4,8 @@ package comparand.model.library;
 public enum Separator {
     COMMA(','),
     SEMICOLON(';'),
-    TAB('\t');
+    TAB('\t'),
+    BAR('|');
 
     private final char sign;
 

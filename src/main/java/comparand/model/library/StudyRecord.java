@@ -23,6 +23,10 @@ public record StudyRecord(
         Entries<Located<ConditionText>> conditions,
 
         @Meaning("The raw data files") @AtLeast(1) List<DataFileRecord> files,
+
+        @Meaning("Questions left open; each stops the run until it is settled and its line deleted")
+        List<Located<String>> undecided,
+
         @Meaning("A remark for the reader of the library") Optional<Located<String>> remark) {
 
     public String id() {

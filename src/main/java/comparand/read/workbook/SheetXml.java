@@ -1,0 +1,156 @@
+package comparand.read.workbook;
+
+import comparand.model.DataCell;
+import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.ss.util.CellReference;
+import org.xml.sax.Attributes;
+import org.xml.sax.helpers.DefaultHandler;
+
+/**
+ * Follows the XML of one sheet (ECMA-376 part 1, 18.3.1: {@code row}, {@code c}, {@code v}, {@code f}, {@code is}) and tells a
+ * visitor of each cell.
+ */
+final class SheetXml extends DefaultHandler {
+
+    private final SheetVisitor visitor;
+    private final Formats formats;
+    private final Texts texts;
+    private final StringBuilder value = new StringBuilder();
+    private int row = -1;
+    private int column = -1;
+    private boolean hidden;
+    private String type = "n";
+    private int style;
+    private boolean formula;
+    private boolean hasValue;
+    private boolean inValue;
+    private boolean inPhonetic;
+
+    /** The texts that sheets share, by their number. */
+    interface Texts {
+        String get(int index);
+    }
+
+    /** The number format of a style, and whether the workbook counts days from 1904. */
+    interface Formats {
+        int id(int style);
+
+        String text(int style);
+
+        boolean from1904();
+    }
+
+    SheetXml(SheetVisitor visitor, Formats formats, Texts texts) {
+        this.visitor = visitor;
+        this.formats = formats;
+        this.texts = texts;
+    }
+
+    @Override
+    public void startElement(String uri, String name, String qualified, Attributes attributes) {
+        switch (name) {
+            case "row" -> {
+                var number = attributes.getValue("r");
+                row = number == null ? row + 1 : Integer.parseInt(number) - 1;
+                hidden = isTrue(attributes.getValue("hidden"));
+                column = -1;
+            }
+            case "c" -> startCell(attributes);
+            case "f" -> formula = true;
+            case "v", "t" -> {
+                inValue = !inPhonetic;
+                hasValue |= inValue;
+            }
+            case "rPh" -> inPhonetic = true;
+            case "col" -> {
+                if (isTrue(attributes.getValue("hidden"))) {
+                    visitor.hiddenColumns(
+                            Integer.parseInt(attributes.getValue("min")) - 1,
+                            Integer.parseInt(attributes.getValue("max")) - 1);
+                }
+            }
+            case "mergeCell" -> visitor.merged(CellRangeAddress.valueOf(attributes.getValue("ref")));
+            default -> {
+                // formats, filters, print set-up: not data
+            }
+        }
+    }
+
+    private void startCell(Attributes attributes) {
+        var reference = attributes.getValue("r");
+        column = reference == null ? column + 1 : column(reference);
+        var stated = attributes.getValue("t");
+        type = stated == null ? "n" : stated;
+        var number = attributes.getValue("s");
+        style = number == null ? 0 : Integer.parseInt(number);
+        formula = false;
+        hasValue = false;
+        value.setLength(0);
+    }
+
+    /** The letters of a reference such as {@code F17}, without building objects for every cell. */
+    private static int column(String reference) {
+        int letters = 0;
+        while (letters < reference.length() && Character.isLetter(reference.charAt(letters))) {
+            letters++;
+        }
+        return CellReference.convertColStringToIndex(reference.substring(0, letters));
+    }
+
+    private static boolean isTrue(String attribute) {
+        return "1".equals(attribute) || "true".equals(attribute);
+    }
+
+    @Override
+    public void characters(char[] signs, int start, int length) {
+        if (inValue) {
+            value.append(signs, start, length);
+        }
+    }
+
+    @Override
+    public void endElement(String uri, String name, String qualified) {
+        switch (name) {
+            case "v", "t" -> inValue = false;
+            case "rPh" -> inPhonetic = false;
+            case "c" -> endCell();
+            case "row" -> visitor.rowEnds(row, hidden);
+            default -> {
+                // see startElement
+            }
+        }
+    }
+
+    private void endCell() {
+        if (formula && !hasValue && !type.equals("str")) {
+            visitor.cell(row, column, DataCell.blank(), SheetVisitor.Source.FORMULA_WITHOUT_RESULT);
+        } else if (hasValue) {
+            var content = content(value.toString());
+            if (!content.isBlank()) {
+                visitor.cell(row, column, content, formula ? SheetVisitor.Source.FORMULA : SheetVisitor.Source.TYPED);
+            }
+        }
+    }
+
+    private DataCell content(String stored) {
+        return switch (type) {
+            case "s" -> DataCell.of(texts.get(Integer.parseInt(stored.strip())));
+            case "str", "inlineStr" -> DataCell.of(stored);
+            case "b" -> DataCell.of(stored.strip().equals("1") ? "TRUE" : "FALSE");
+            case "e" -> new DataCell.Fault(stored.strip());
+            case "d" -> DataCell.of(stored);
+            default -> number(stored.strip());
+        };
+    }
+
+    private DataCell number(String stored) {
+        if (stored.isEmpty()) {
+            return DataCell.blank();
+        }
+        if (style > 0 && DateUtil.isADateFormat(formats.id(style), formats.text(style))) {
+            return StoredDate.read(Double.parseDouble(stored), formats.from1904(), formats.text(style));
+        }
+        return new DataCell.Figure(StoredNumber.shortest(stored));
+    }
+}
