@@ -25,6 +25,11 @@ public record Inputs(Map<String, Double> numbers, Definition definition) {
         return number;
     }
 
+    /** The number of an input, in the unit it names. */
+    public double of(Input input) {
+        return get(input.id());
+    }
+
     /** The variant of an aspect the result is to follow, read as a number: {@code 1.34}. */
     public double constant(String aspect) {
         return Double.parseDouble(definition
