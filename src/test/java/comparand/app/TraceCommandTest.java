@@ -174,7 +174,8 @@ class TraceCommandTest {
         return run.out();
     }
 
+    /** With plain spaces, as a terminal prints it. */
     private static String text(JsonNode node, String field) {
-        return node.get(field).asText();
+        return node.get(field).asText().replace('\u00a0', ' ');
     }
 }
