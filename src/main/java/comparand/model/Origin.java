@@ -41,10 +41,11 @@ public sealed interface Origin {
      * A local study.
      *
      * @param file the raw data file, as findings name it
-     * @param group the steps that set this group apart, such as {@code 1.0 L/min}; empty if there are none
+     * @param group what sets this group apart, such as {@code 1.0 L/min}; empty if nothing does
      */
-    record Local(StudyRecord study, String file, String group) implements Origin {
+    record Local(StudyRecord study, String file, String group, LocalPart part) implements Origin {
         public Local {
+            requireNonNull(part, "part");
             requireNonNull(study, "study");
             requireNonNull(file, "file");
             requireNonNull(group, "group");

@@ -6,7 +6,6 @@ import comparand.diag.Suggest;
 import comparand.metric.Aspect;
 import comparand.metric.Input;
 import comparand.metric.Nature;
-import comparand.model.CellNumber;
 import comparand.model.DataCell;
 import comparand.model.Library;
 import comparand.model.library.ColumnRecord;
@@ -28,13 +27,13 @@ final class CellReaders {
     }
 
     private final Library library;
-    private final Optional<DecimalSign> decimal;
     private final List<Diagnostic> findings;
+    private final QuantityCells quantities;
 
     CellReaders(Library library, Optional<DecimalSign> decimal, List<Diagnostic> findings) {
         this.library = library;
-        this.decimal = decimal;
         this.findings = findings;
+        this.quantities = new QuantityCells(library, decimal, findings);
     }
 
     /** The reader of a column; empty when its mapping has a fault, which was added to the findings. */
@@ -42,7 +41,7 @@ final class CellReaders {
         var column = entry.value();
         var heading = entry.key().value();
         if (column.holds().isPresent()) {
-            return Optional.of(new RoleCells(library, heading, column)
+            return Optional.of(new RoleCells(library, heading, column, quantities)
                     .of(column.holds().get().value()));
         }
         if (column.input().isPresent()) {
@@ -54,7 +53,57 @@ final class CellReaders {
         if (column.metric().isPresent()) {
             return metric(column.metric().get(), column, heading);
         }
+        if (!column.at().list().isEmpty()) {
+            return atTimePoints(column, heading);
+        }
+        if (!column.measures().list().isEmpty()) {
+            return measures(column, heading);
+        }
         return column.definition().flatMap(id -> aspect(id, column, heading));
+    }
+
+    /** A number that is another input at each time point; its unit holds for all of them. */
+    private Optional<CellReader> atTimePoints(ColumnRecord column, String heading) {
+        if (!quantities.areKnown(column.at())) {
+            return Optional.empty();
+        }
+        var first = column.at().list().stream()
+                .map(Entries.Entry::value)
+                .filter(i -> library.catalogue().inputs().containsKey(i.value()))
+                .findFirst();
+        return first.flatMap(input -> unit(
+                        input,
+                        column,
+                        heading,
+                        Optional.of(library.catalogue().inputs().get(input.value()).unit())))
+                .map(unit -> (cell, row) -> quantities
+                        .atTimePoint(column.at(), heading, row)
+                        .ifPresent(id -> quantities.number(cell, heading, id, unit, row)));
+    }
+
+    /** The word that says what the number of the row is. */
+    private Optional<CellReader> measures(ColumnRecord column, String heading) {
+        boolean known = column.measures().list().stream()
+                .map(e -> e.value().holds().isPresent()
+                        || (quantities.areKnown(e.value().at())
+                                && e.value()
+                                        .input()
+                                        .or(() -> e.value().condition())
+                                        .or(() -> e.value().metric())
+                                        .map(id -> quantities.unitOf(id).isPresent())
+                                        .orElse(true)))
+                .reduce(true, Boolean::logicalAnd);
+        return known
+                ? Optional.of((cell, row) -> column.measures()
+                        .get(cell.text())
+                        .ifPresentOrElse(
+                                row::quantity,
+                                () -> row.fault(
+                                        "code-unknown",
+                                        heading,
+                                        "`%s` is no quantity of `measures:`".formatted(cell.text()),
+                                        "add it to `measures:` of this column; `{holds: ignored}` if nobody needs it")))
+                : Optional.empty();
     }
 
     private Optional<CellReader> input(Located<String> id, ColumnRecord column, String heading) {
@@ -180,6 +229,12 @@ final class CellReaders {
 
     private Optional<CellReader> number(
             Located<String> id, ColumnRecord column, String heading, Optional<Unit> wanted) {
+        return unit(id, column, heading, wanted)
+                .map(unit -> (cell, row) -> quantities.number(cell, heading, id.value(), unit, row));
+    }
+
+    /** The unit a column declares; empty, with a finding, if there is none or it is one of another quantity. */
+    private Optional<Unit> unit(Located<String> id, ColumnRecord column, String heading, Optional<Unit> wanted) {
         if (column.unit().isEmpty()) {
             stop(
                     "unit-missing",
@@ -212,12 +267,7 @@ final class CellReaders {
                     "write a unit of the same dimension as %s".formatted(wanted.get()));
             return Optional.empty();
         }
-        var declared = unit.get();
-        return Optional.of((cell, row) -> CellNumber.read(cell, decimal)
-                .<Runnable>fold(
-                        n -> () -> row.number(id.value(), new Measured(n.toDouble(), declared, n.decimals())),
-                        fault -> () -> row.fault("number-unreadable", heading, fault.problem(), fault.fix()))
-                .run());
+        return unit;
     }
 
     static Optional<String> decoded(DataCell cell, ColumnRecord column) {

@@ -9,6 +9,7 @@ import comparand.model.RowSource;
 import comparand.model.library.ColumnRecord;
 import comparand.model.library.ColumnRole;
 import comparand.model.library.DataFileRecord;
+import comparand.model.library.SampleUnit;
 import comparand.model.library.Separator;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -32,37 +33,76 @@ final class ColumnPlan {
      * @param missing what stands in it where a value is missing
      */
     private record Column(
-            String heading, int index, boolean read, Set<String> missing, CellReaders.CellReader reader) {}
+            String heading,
+            int index,
+            boolean read,
+            Set<String> missing,
+            Turn turn,
+            CellReaders.CellReader reader) {}
+
+    /** When a cell is read: whose a row is before what it tells, and that before the numbers it tells of. */
+    private enum Turn {
+        WHOSE,
+        TELLING,
+        MEASURED
+    }
 
     /** Roles whose rows are parts of a result. */
-    private static final Set<ColumnRole> TOGETHER = EnumSet.range(ColumnRole.VALUE, ColumnRole.BIN_COUNT);
+    private static final Set<ColumnRole> TOGETHER = EnumSet.of(ColumnRole.VALUE, ColumnRole.BIN_COUNT);
+
+    /** Roles that say what the number in another cell of the row is. */
+    private static final Set<ColumnRole> TELLING =
+            EnumSet.of(ColumnRole.TIME_POINT, ColumnRole.UNIT_OF_VALUE, ColumnRole.CHANNEL);
+
+    /** What counts in size classes give. */
+    private static final List<String> BINS = List.of(
+            "bubble-bin-from", "bubble-bin-to", "bubble-bin-count-upstream", "bubble-bin-count-downstream");
 
     private final Library library;
+    private final boolean deviceElsewhere;
     private final DataFileRecord mapping;
     private final RowSource rows;
     private final List<Diagnostic> findings;
     private final List<Column> columns = new ArrayList<>();
     private final Set<String> missing = new HashSet<>();
 
-    private ColumnPlan(Library library, DataFileRecord mapping, RowSource rows, List<Diagnostic> findings) {
+    private ColumnPlan(
+            Library library,
+            DataFileRecord mapping,
+            RowSource rows,
+            boolean deviceElsewhere,
+            List<Diagnostic> findings) {
         this.library = library;
+        this.deviceElsewhere = deviceElsewhere;
         this.mapping = mapping;
         this.rows = rows;
         this.findings = findings;
         mapping.missing().ifPresent(m -> m.list().forEach(code -> missing.add(code.value())));
     }
 
-    /** The plan for a file; empty when its mapping has a fault, which was added to the findings. */
-    static Optional<ColumnPlan> of(Library library, DataFileRecord mapping, RowSource rows, List<Diagnostic> findings) {
+    /**
+     * The plan for a file; empty when its mapping has a fault, which was added to the findings.
+     *
+     * @param deviceElsewhere whether another file of the study says which device a case or unit had
+     */
+    static Optional<ColumnPlan> of(
+            Library library,
+            DataFileRecord mapping,
+            RowSource rows,
+            boolean deviceElsewhere,
+            List<Diagnostic> findings) {
         int before = findings.size();
-        var plan = new ColumnPlan(library, mapping, rows, findings);
+        var plan = new ColumnPlan(library, mapping, rows, deviceElsewhere, findings);
         plan.build();
         return findings.size() == before ? Optional.of(plan) : Optional.empty();
     }
 
-    /** One row's facts; empty if a cell could not be read, which was added to the faults. */
-    Optional<RowFacts> read(RowSource.Row row, CellFaults faults) {
-        var draft = new RowDraft(row.line(), faults);
+    /**
+     * One row, read so far as it says whose it is, and the rest of its cells with {@link #measured}; faults in cells were
+     * added to the faults.
+     */
+    RowDraft whose(RowSource.Row row, CellFaults faults, String centre) {
+        var draft = new RowDraft(row.line(), faults, centre);
         if (row.cells().size() != rows.header().size()) {
             draft.fault(
                     "row-length",
@@ -70,9 +110,25 @@ final class ColumnPlan {
                     "this row has %d cells under %d headings"
                             .formatted(row.cells().size(), rows.header().size()),
                     "check separators and quotes in this row");
-            return Optional.empty();
+            return draft;
         }
+        cells(row, draft, Turn.WHOSE);
+        return draft;
+    }
+
+    /** The cells of a row that say what was measured. */
+    void measured(RowSource.Row row, RowDraft draft) {
+        if (row.cells().size() == rows.header().size()) {
+            cells(row, draft, Turn.TELLING);
+            cells(row, draft, Turn.MEASURED);
+        }
+    }
+
+    private void cells(RowSource.Row row, RowDraft draft, Turn turn) {
         for (var column : columns) {
+            if (column.turn != turn) {
+                continue;
+            }
             draft.at(column.index);
             var cell = row.cells().get(column.index);
             if (!column.read || cell.isBlank() || column.missing.contains(cell.text())) {
@@ -88,7 +144,12 @@ final class ColumnPlan {
                 column.reader.read(cell, draft);
             }
         }
-        return draft.facts();
+    }
+
+    /** Whose a row is on a level, if its cell can be read; for rows that are left out. */
+    Optional<String> member(RowSource.Row row, SampleUnit level, String centre) {
+        var draft = whose(row, new CellFaults(rows), centre);
+        return draft.member(level).map(m -> draft.centre() + "/" + m);
     }
 
     /** Whether some column gives the members of a level. */
@@ -113,24 +174,25 @@ final class ColumnPlan {
     Map<String, String> quantities() {
         var given = new HashMap<String, String>();
         mapping.columns().stream().forEach(c -> {
-            c.value().input().ifPresent(i -> given.put(i.value(), c.key().value()));
-            c.value().metric().ifPresent(i -> given.put(i.value(), c.key().value()));
-            c.value().condition().ifPresent(i -> given.put(i.value(), c.key().value()));
+            var heading = c.key().value();
+            c.value().input().ifPresent(i -> given.put(i.value(), heading));
+            c.value().metric().ifPresent(i -> given.put(i.value(), heading));
+            c.value().condition().ifPresent(i -> given.put(i.value(), heading));
+            c.value().at().stream().forEach(e -> given.put(e.value().value(), heading));
+            c.value().measures().stream().forEach(m -> {
+                m.value().input().ifPresent(i -> given.put(i.value(), heading));
+                m.value().metric().ifPresent(i -> given.put(i.value(), heading));
+                m.value().condition().ifPresent(i -> given.put(i.value(), heading));
+                m.value().at().stream().forEach(e -> given.put(e.value().value(), heading));
+            });
         });
+        if (holds(ColumnRole.BIN_COUNT)) {
+            BINS.forEach(id -> given.put(id, "bins"));
+        }
         return given;
     }
 
     private void build() {
-        if (needsPuttingTogether()) {
-            stop(
-                    "layout-not-computed",
-                    mapping.describes().<Located<?>>map(d -> d).orElse(mapping.file()),
-                    "the rows of `%s` have to be put together before anything can be computed from them"
-                            .formatted(mapping.name()),
-                    "a result belongs to a device and needs its inputs in one row",
-                    "give one row per sample, case or unit, with one column per input");
-            return;
-        }
         var headings = rows.header();
         if (headings.stream().noneMatch(mapping.columns()::has)) {
             stop(
@@ -157,7 +219,12 @@ final class ColumnPlan {
             } else {
                 readers.of(entry)
                         .ifPresent(r -> columns.add(new Column(
-                                entry.key().value(), index, isRead(entry.value()), missing(entry.value()), r)));
+                                entry.key().value(),
+                                index,
+                                isRead(entry.value()),
+                                missing(entry.value()),
+                                turn(entry.value()),
+                                r)));
             }
         }
         for (int i = 0; i < headings.size(); i++) {
@@ -172,7 +239,7 @@ final class ColumnPlan {
                                 .formatted(heading)));
             }
         }
-        if (!holds(ColumnRole.DEVICE)) {
+        if (!holds(ColumnRole.DEVICE) && mapping.describes().isEmpty() && !deviceElsewhere) {
             stop(
                     "column-missing",
                     mapping.file(),
@@ -183,16 +250,30 @@ final class ColumnPlan {
         }
     }
 
-    private boolean needsPuttingTogether() {
-        return mapping.describes().isPresent()
-                || mapping.columns().stream()
-                        .anyMatch(c -> !c.value().at().list().isEmpty()
-                                || !c.value().measures().list().isEmpty()
-                                || c.value()
-                                        .holds()
-                                        .map(Located::value)
-                                        .filter(TOGETHER::contains)
-                                        .isPresent());
+    /** Whether several rows of the file make one result. */
+    boolean putsTogether() {
+        return mapping.columns().stream()
+                .anyMatch(c -> !c.value().at().list().isEmpty()
+                        || !c.value().measures().list().isEmpty()
+                        || c.value()
+                                .holds()
+                                .map(Located::value)
+                                .filter(TOGETHER::contains)
+                                .isPresent());
+    }
+
+    private Turn turn(ColumnRecord column) {
+        if (!putsTogether()) {
+            return Turn.WHOSE;
+        }
+        var role = column.holds().map(Located::value);
+        if (role.filter(TELLING::contains).isPresent()
+                || !column.measures().list().isEmpty()) {
+            return Turn.TELLING;
+        }
+        return role.filter(TOGETHER::contains).isPresent() || !column.at().list().isEmpty()
+                ? Turn.MEASURED
+                : Turn.WHOSE;
     }
 
     private static boolean isRead(ColumnRecord column) {

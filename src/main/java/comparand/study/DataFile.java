@@ -7,6 +7,7 @@ import comparand.model.library.ConditionText;
 import comparand.model.library.DataFileRecord;
 import comparand.model.library.Entries;
 import comparand.model.library.SampleUnit;
+import java.util.Map;
 import comparand.model.library.StudyRecord;
 
 /**
@@ -15,6 +16,8 @@ import comparand.model.library.StudyRecord;
  * @param path the file's name from the library's folder on, for trails
  * @param rows where its rows come from, for the places of findings
  * @param fixed the conditions that hold for every row
+ * @param given where the inputs of formulas come from
+ * @param headings the heading of the column that gives a quantity, by its id
  */
 record DataFile(
         Library library,
@@ -23,7 +26,18 @@ record DataFile(
         String path,
         RowSource rows,
         ColumnPlan columns,
-        Entries<Located<ConditionText>> fixed) {
+        Entries<Located<ConditionText>> fixed,
+        GivenInputs given,
+        Map<String, String> headings) {
+
+    DataFile {
+        headings = Map.copyOf(headings);
+    }
+
+    /** The column that gives a quantity, with its file where it is another one. */
+    String heading(String quantity) {
+        return headings.getOrDefault(quantity, quantity);
+    }
 
     /** The level that counts as independent. */
     SampleUnit level() {
@@ -33,6 +47,11 @@ record DataFile(
     /** The file's name as the study writes it. */
     String name() {
         return mapping.name();
+    }
+
+    /** Where all its rows come from; empty if from several places, or if nobody says. */
+    String centre() {
+        return mapping.centre().or(study::centre).map(Located::value).orElse("");
     }
 
     /** Whom a row belongs to on the level that counts. */

@@ -12,6 +12,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Finds how a metric can be computed from what a file gives: an input is a column, a fixed condition, a nominal figure of
@@ -21,13 +22,23 @@ final class Derivations {
 
     private final Catalogue catalogue;
     private final Set<String> given;
+    private final Function<String, Optional<String>> fixedWord;
+    private final Set<String> inRows;
 
     /**
      * The graph over what is given.
      *
      * @param given ids of all quantities that columns, fixed conditions and nominal figures give
+     * @param fixedWord a condition in words that holds for every row
+     * @param inRows ids of all that varies from row to row, conditions in words among it
      */
-    Derivations(Catalogue catalogue, Set<String> given) {
+    Derivations(
+            Catalogue catalogue,
+            Set<String> given,
+            Function<String, Optional<String>> fixedWord,
+            Set<String> inRows) {
+        this.fixedWord = fixedWord;
+        this.inRows = Set.copyOf(inRows);
         this.catalogue = catalogue;
         this.given = Set.copyOf(given);
     }
@@ -98,8 +109,16 @@ final class Derivations {
         return lacking.stream().distinct().toList();
     }
 
-    private static boolean fits(Derivation way, Definition wanted) {
-        return way.gives().aspects().entrySet().stream()
+    private boolean fits(Derivation way, Definition wanted) {
+        return mayApply(way) && way.gives().aspects().entrySet().stream()
                 .allMatch(e -> wanted.get(e.getKey()).map(e.getValue()::equals).orElse(true));
+    }
+
+    /** Whether a formula may be used: under a fixed condition that allows it, or row by row where it varies. */
+    private boolean mayApply(Derivation way) {
+        return way.applies().stream().allMatch(a -> {
+            var id = a.condition().id();
+            return inRows.contains(id) || a.holds(fixedWord.apply(id));
+        });
     }
 }

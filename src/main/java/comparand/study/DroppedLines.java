@@ -3,20 +3,23 @@ package comparand.study;
 import comparand.diag.Diagnostic;
 import comparand.model.library.DataFileRecord;
 import comparand.model.library.DropRecord;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** The lines of a raw file that its mapping leaves out, with reasons. */
 final class DroppedLines {
 
     private final DataFileRecord mapping;
-    private final Set<Integer> lines = new HashSet<>();
+    private final Map<Integer, String> reasons = new HashMap<>();
     private final Set<Integer> met = new HashSet<>();
 
     DroppedLines(DataFileRecord mapping) {
         this.mapping = mapping;
-        mapping.dropped().forEach(d -> lines.add(line(d)));
+        mapping.dropped().forEach(d -> reasons.put(line(d), d.reason().value()));
     }
 
     /** A line is a whole number; anything else is a line that no file has. */
@@ -27,13 +30,11 @@ final class DroppedLines {
                 : -1;
     }
 
-    /** Whether the row on this line is left out. */
-    boolean drop(int line) {
-        boolean dropped = lines.contains(line);
-        if (dropped) {
-            met.add(line);
-        }
-        return dropped;
+    /** Why the row on this line is left out; empty if it is not. */
+    Optional<String> drop(int line) {
+        var reason = Optional.ofNullable(reasons.get(line));
+        reason.ifPresent(r -> met.add(line));
+        return reason;
     }
 
     /** After the last row: lines that were to be dropped and are not there. */

@@ -1,62 +1,140 @@
 package comparand.study;
 
 import comparand.diag.Diagnostic;
-import comparand.metric.Conditions;
+import comparand.diag.Span;
+import comparand.metric.Condition;
 import comparand.model.Library;
-import comparand.model.RowSource;
+import comparand.model.RowLog.LabelUse;
 import comparand.model.library.DeviceRecord;
 import comparand.model.library.LabelRecord;
+import comparand.model.library.StudyRecord;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableSet;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
-/** Rows in which a device was used outside of what its label allows. */
+/** Counts, while rows are read, the units or cases in which a device was used outside of what its label allows. */
 final class LabelledLimits {
 
-    private LabelledLimits() {}
+    private static final int LISTED = 8;
 
-    static void check(Library library, RowSource file, List<RowFacts> rows, List<Diagnostic> findings) {
-        for (var device : library.devices().values()) {
-            for (var limit : device.label()) {
-                check(device, limit, file, rows, findings);
+    private final Library library;
+    private final StudyRecord study;
+    private final Map<Limit, Use> uses = new LinkedHashMap<>();
+
+    private record Limit(DeviceRecord device, LabelRecord label) {}
+
+    private static final class Use {
+        private final Set<String> known = new HashSet<>();
+        private final Set<String> outside = new HashSet<>();
+        private final Map<DataFile, NavigableSet<Integer>> lines = new LinkedHashMap<>();
+        private int rows;
+        private int rowsOutside;
+    }
+
+    LabelledLimits(Library library, StudyRecord study) {
+        this.library = library;
+        this.study = study;
+        library.devices().values().forEach(d -> d.label().forEach(l -> uses.put(new Limit(d, l), new Use())));
+    }
+
+    void accept(DataFile file, RowFacts row) {
+        uses.forEach((limit, use) -> {
+            if (row.device().filter(limit.device.id()::equals).isPresent()) {
+                amount(file, row, limit.label).ifPresent(value -> look(file, row, limit.label, value, use));
             }
+        });
+    }
+
+    /** In the unit of the label. */
+    private static Optional<Double> amount(DataFile file, RowFacts row, LabelRecord label) {
+        var id = label.limits().value();
+        var unit = label.range().value().low().unit();
+        var measured = row.numbers().get(id);
+        if (measured != null) {
+            return measured.unit().convertsTo(unit) ? Optional.of(measured.in(unit)) : Optional.empty();
+        }
+        return file.fixed()
+                .get(id)
+                .flatMap(c -> c.value().asNumber())
+                .filter(q -> q.unit().convertsTo(unit))
+                .map(q -> q.in(unit));
+    }
+
+    private void look(DataFile file, RowFacts row, LabelRecord label, double value, Use use) {
+        var range = label.range().value();
+        var member = row.centre() + "/" + file.member(row);
+        use.known.add(member);
+        use.rows++;
+        if (value < range.low().number().toDouble()
+                || value > range.high().in(range.low().unit())) {
+            use.outside.add(member);
+            use.rowsOutside++;
+            use.lines.computeIfAbsent(file, f -> new TreeSet<>()).add(row.line());
         }
     }
 
-    private static void check(
-            DeviceRecord device, LabelRecord limit, RowSource file, List<RowFacts> rows, List<Diagnostic> findings) {
-        var range = limit.range().value();
-        var outside = new TreeSet<Integer>();
-        int of = 0;
-        for (var row : rows) {
-            var measured = row.numbers().get(limit.limits().value());
-            if (row.device().equals(device.id())
-                    && measured != null
-                    && measured.unit().convertsTo(range.low().unit())) {
-                of++;
-                double value = measured.in(range.low().unit());
-                if (value < range.low().number().toDouble()
-                        || value > range.high().in(range.low().unit())) {
-                    outside.add(row.line());
-                }
+    /** Each limit that was known for some member. */
+    List<LabelUse> uses() {
+        var all = new ArrayList<LabelUse>();
+        uses.forEach((limit, use) -> {
+            if (!use.known.isEmpty()) {
+                all.add(new LabelUse(
+                        study.id(),
+                        study.unitOfAnalysis().value().plural(),
+                        limit.device.id(),
+                        name(limit.label),
+                        limit.label.range().value().toString(),
+                        use.outside.size(),
+                        use.known.size()));
             }
-        }
-        if (!outside.isEmpty()) {
-            var name = Conditions.all().containsKey(limit.limits().value())
-                    ? Conditions.all().get(limit.limits().value()).name()
-                    : limit.limits().value();
-            findings.add(Diagnostic.note(
-                    "outside-label",
-                    file.row(outside.first()),
-                    "%s was used outside its label in %d of %d rows (lines %s): labelled %s %s"
-                            .formatted(device.displayName(), outside.size(), of, lines(outside), name, range),
-                    "what a device does outside its label is no ground for choosing it within the label",
-                    "nothing to mend: these results are shown and marked, and not compared"));
-        }
+        });
+        return all;
     }
 
-    private static String lines(NavigableSet<Integer> lines) {
-        return lines.size() > 8
+    List<Diagnostic> findings() {
+        var findings = new ArrayList<Diagnostic>();
+        uses.forEach((limit, use) -> use.lines.entrySet().stream()
+                .findFirst()
+                .ifPresent(first -> findings.add(finding(limit, use, first.getKey(), first.getValue()))));
+        return findings;
+    }
+
+    private Diagnostic finding(Limit limit, Use use, DataFile file, NavigableSet<Integer> lines) {
+        var level = study.unitOfAnalysis().value();
+        Span place = file.rows().row(lines.first());
+        return Diagnostic.note(
+                "outside-label",
+                place,
+                "%s was used outside its label in %d/%d %s (%d of %d rows%s): labelled %s %s"
+                        .formatted(
+                                limit.device.displayName(),
+                                use.outside.size(),
+                                use.known.size(),
+                                level.plural(),
+                                use.rowsOutside,
+                                use.rows,
+                                use.lines.size() == 1 ? ", lines " + listed(lines) : "",
+                                name(limit.label),
+                                limit.label.range().value()),
+                "what a device does outside its label is no ground for choosing it within the label",
+                "nothing to mend: results outside the label are shown and marked, and not compared");
+    }
+
+    private String name(LabelRecord label) {
+        return library.catalogue()
+                .condition(label.limits().value())
+                .map(Condition::name)
+                .orElse(label.limits().value());
+    }
+
+    private static String listed(NavigableSet<Integer> lines) {
+        return lines.size() > LISTED
                 ? lines.first() + " to " + lines.last()
                 : String.join(", ", lines.stream().map(String::valueOf).toList());
     }

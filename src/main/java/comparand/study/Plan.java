@@ -7,12 +7,12 @@ import comparand.metric.Inputs;
 import comparand.metric.Metric;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Function;
 
 /**
  * A way to compute a metric that was found once for a file and is then applied to every row.
@@ -26,24 +26,47 @@ record Plan(Metric metric, Derivation way, Definition wanted, Map<Input, Optiona
         inputs = new LinkedHashMap<>(inputs);
     }
 
-    /**
-     * The metric from one row, in the metric's unit; empty if the row lacks an input.
-     *
-     * @param given the number of a given quantity, in the unit its input names
-     */
-    Optional<Double> value(Function<Input, Optional<Double>> given) {
+    /** Where the numbers and words of one row come from. */
+    interface Given {
+
+        /** A given quantity in the unit its input names. */
+        Optional<Double> number(Input input);
+
+        /** A condition in words. */
+        Optional<String> word(String condition);
+    }
+
+    /** The metric from one row, in the metric's unit; empty if the row lacks an input or the formula must not be used. */
+    Optional<Double> value(Given given) {
+        return numbers(given).map(this::apply);
+    }
+
+    /** The inputs of one row, each in the unit its formula wants; empty if one is lacking. */
+    Optional<Map<String, Double>> numbers(Given given) {
+        if (!way.applies().stream().allMatch(a -> a.holds(given.word(a.condition().id())))) {
+            return Optional.empty();
+        }
         var numbers = new HashMap<String, Double>();
         for (var entry : inputs.entrySet()) {
             var input = entry.getKey();
             var number = entry.getValue()
                     .map(plan -> plan.value(given).map(v -> plan.metric.unit().convert(v, input.unit())))
-                    .orElseGet(() -> given.apply(input));
-            if (number.isEmpty()) {
+                    .orElseGet(() -> given.number(input));
+            if (number.filter(Double::isFinite).isEmpty()) {
                 return Optional.empty();
             }
             numbers.put(input.id(), number.get());
         }
-        return Optional.of(way.computation().of(new Inputs(numbers, wanted)));
+        return Optional.of(numbers);
+    }
+
+    Plan withWanted(Definition other) {
+        return new Plan(metric, way, other, inputs);
+    }
+
+    /** The formula on numbers. */
+    double apply(Map<String, Double> numbers) {
+        return way.computation().of(new Inputs(numbers, wanted));
     }
 
     /** The definition the result follows: what was wanted, and what this way of computing fixes. */
@@ -60,10 +83,15 @@ record Plan(Metric metric, Derivation way, Definition wanted, Map<Input, Optiona
         return ids;
     }
 
-    /** All formulas on the way, the outermost first. */
+    /** All formulas on the way, the outermost first, each once. */
     String formulas() {
-        var out = new StringBuilder(way.formula());
-        inputs.values().forEach(plan -> plan.ifPresent(p -> out.append("; ").append(p.formulas())));
-        return out.toString();
+        return String.join("; ", each());
+    }
+
+    private Set<String> each() {
+        var all = new LinkedHashSet<String>();
+        all.add(way.formula());
+        inputs.values().forEach(plan -> plan.ifPresent(p -> all.addAll(p.each())));
+        return all;
     }
 }

@@ -8,19 +8,28 @@ import comparand.model.library.ColumnRole;
 import comparand.model.library.OneOrMore;
 import comparand.model.library.SampleUnit;
 import java.util.List;
+import comparand.unit.TradeSpelling;
+import comparand.unit.Unit;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads the cells of columns that say whose a row is, not what was measured. */
 final class RoleCells {
 
+    private static final Set<String> CHANNELS = Set.of("upstream", "downstream");
+    private static final Unit MICROMETRE = Unit.of("µm");
+    private static final Unit COUNT = Unit.of("{count}");
+
     private final Library library;
     private final String heading;
     private final ColumnRecord column;
+    private final QuantityCells quantities;
 
-    RoleCells(Library library, String heading, ColumnRecord column) {
+    RoleCells(Library library, String heading, ColumnRecord column, QuantityCells quantities) {
         this.library = library;
         this.heading = heading;
         this.column = column;
+        this.quantities = quantities;
     }
 
     CellReaders.CellReader of(ColumnRole role) {
@@ -30,18 +39,46 @@ final class RoleCells {
             case RUN -> (cell, row) -> row.member(SampleUnit.RUNS, name(cell));
             case CASE -> (cell, row) -> row.member(SampleUnit.CASES, name(cell));
             case DATE -> this::date;
-            case IGNORED,
-                    REMARK,
-                    CENTRE,
-                    SAMPLE,
-                    TIME_POINT,
-                    VALUE,
-                    UNIT_OF_VALUE,
-                    CHANNEL,
-                    BIN_FROM,
-                    BIN_TO,
-                    BIN_COUNT -> (cell, row) -> {};
+            case CENTRE -> (cell, row) -> row.centre(name(cell));
+            case SAMPLE -> (cell, row) -> row.sample(name(cell));
+            case TIME_POINT -> (cell, row) -> row.timePoint(name(cell));
+            case CHANNEL -> this::channel;
+            case VALUE -> (cell, row) -> quantities.value(cell, heading, row);
+            case UNIT_OF_VALUE -> (cell, row) -> row.unitOfValue(cell.text());
+            case BIN_FROM -> (cell, row) -> bin("bubble-bin-from", cell, row);
+            case BIN_TO -> (cell, row) -> bin("bubble-bin-to", cell, row);
+            case BIN_COUNT ->
+                (cell, row) -> row.channel()
+                        .ifPresent(c -> quantities.number(cell, heading, "bubble-bin-count-" + c, COUNT, row));
+            case IGNORED, REMARK -> (cell, row) -> {};
         };
+    }
+
+    private void channel(DataCell cell, RowDraft row) {
+        var word = name(cell);
+        if (CHANNELS.contains(word)) {
+            row.channel(word);
+        } else {
+            row.fault(
+                    "code-unknown",
+                    heading,
+                    "`%s` is neither upstream nor downstream".formatted(cell.text()),
+                    "add its meaning to `codes:` of this column");
+        }
+    }
+
+    private void bin(String edge, DataCell cell, RowDraft row) {
+        var unit = column.unit()
+                .flatMap(u -> TradeSpelling.read(u.value()).<Optional<Unit>>fold(Optional::of, f -> Optional.empty()));
+        if (unit.filter(MICROMETRE::convertsTo).isPresent()) {
+            quantities.number(cell, heading, edge, unit.get(), row);
+        } else {
+            row.fault(
+                    "unit-missing",
+                    heading,
+                    "the edge of a size class has no unit of length",
+                    "add `unit: µm` to this column");
+        }
     }
 
     private void device(DataCell cell, RowDraft row) {

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -50,18 +51,33 @@ final class RowDecisions {
                                         .collect(Collectors.toCollection(HashSet::new)))));
     }
 
+    /**
+     * Why a row is left out.
+     *
+     * @param code of the kind of decision
+     * @param ofMember whether it speaks of the whole unit or case, so that the rows of other files about it go too
+     */
+    record Decision(String code, String reason, boolean ofMember) {}
+
     /** Whether a row is left out: by its line, by a rule, or because it stands there a second time. */
-    boolean leaveOut(RowSource.Row row) {
-        boolean out = lines.drop(row.line());
-        for (var rule : rules.values()) {
+    Optional<Decision> leaveOut(RowSource.Row row) {
+        var out = lines.drop(row.line()).map(reason -> new Decision("dropped-line", reason, true));
+        for (var entry : rules.entrySet()) {
+            var rule = entry.getValue();
             if (rule.column >= 0
                     && rule.column < row.cells().size()
                     && rule.words.contains(row.cells().get(rule.column).text())) {
                 rule.rows++;
-                out = true;
+                out = out.or(() -> Optional.of(
+                        new Decision("dropped-by-rule", entry.getKey().reason().value(), true)));
             }
         }
-        return out || duplicates.isSecond(row);
+        return out.or(() -> duplicates.isSecond(row)
+                ? Optional.of(new Decision(
+                        "row-twice",
+                        mapping.duplicates().map(d -> d.reason().value()).orElse(""),
+                        false))
+                : Optional.empty());
     }
 
     /** After the last row. */

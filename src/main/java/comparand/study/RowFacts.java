@@ -1,12 +1,21 @@
 package comparand.study;
 
+import static java.util.Objects.requireNonNull;
+
 import comparand.metric.Definition;
 import comparand.model.library.SampleUnit;
+import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 
 /**
- * What one row says, after its mapping.
+ * What one row says, after its mapping; or several rows that were put together.
  *
+ * @param line the first line
+ * @param rows how many rows of the file it was put together from
+ * @param device empty where another file of the study says it
+ * @param centre empty if nobody names one
  * @param members the id of the row's device unit, run or case, by level
  * @param numbers by input, condition or metric id
  * @param words conditions in words, by condition id
@@ -14,7 +23,9 @@ import java.util.Map;
  */
 record RowFacts(
         int line,
-        String device,
+        int rows,
+        Optional<String> device,
+        String centre,
         Map<SampleUnit, String> members,
         Map<String, Measured> numbers,
         Map<String, String> words,
@@ -22,9 +33,41 @@ record RowFacts(
         Definition definition) {
 
     RowFacts {
+        requireNonNull(device, "device");
+        requireNonNull(centre, "centre");
         members = Map.copyOf(members);
         numbers = Map.copyOf(numbers);
         words = Map.copyOf(words);
         events = Map.copyOf(events);
+    }
+
+    /** The device; known once rows were joined. */
+    String deviceId() {
+        return device.orElseThrow(() -> new IllegalStateException("line " + line + " was not joined to its device"));
+    }
+
+    /** The same with what another file says of its case, unit or device; its own facts go first. */
+    RowFacts with(RowFacts described) {
+        var joined = new TreeMap<>(described.definition.aspects());
+        joined.putAll(definition.aspects());
+        return new RowFacts(
+                line,
+                rows,
+                device.or(described::device),
+                centre.isEmpty() ? described.centre : centre,
+                over(members, described.members),
+                over(numbers, described.numbers),
+                over(words, described.words),
+                over(events, described.events),
+                new Definition(joined));
+    }
+
+    private static <K, V> Map<K, V> over(Map<K, V> own, Map<K, V> other) {
+        if (other.isEmpty()) {
+            return own;
+        }
+        var all = new HashMap<>(other);
+        all.putAll(own);
+        return all;
     }
 }

@@ -8,7 +8,13 @@ public enum SampleUnit {
     RUNS,
     CASES,
     PATIENTS,
-    SAMPLES;
+    SAMPLES,
+    CENTRES;
+
+    /** What lies directly within it: runs on a unit, samples of a case. */
+    public SampleUnit below() {
+        return this == UNITS ? RUNS : SAMPLES;
+    }
 
     public String plural() {
         return name().toLowerCase(Locale.ROOT);

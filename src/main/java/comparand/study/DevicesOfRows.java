@@ -1,0 +1,66 @@
+package comparand.study;
+
+import comparand.diag.Diagnostic;
+import comparand.model.library.Describes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Joins the rows of a file to what describes them, and says once which of them no device can be told for. */
+final class DevicesOfRows {
+
+    private final DataFile file;
+    private final Described described;
+    private int nameless;
+    private int firstNameless;
+    private int undescribed;
+    private int firstUndescribed;
+
+    DevicesOfRows(DataFile file, Described described) {
+        this.file = file;
+        this.described = described;
+    }
+
+    /** The joined row; empty if its device is not known. */
+    Optional<RowFacts> known(RowFacts row) {
+        var joined = described.join(row);
+        if (joined.device().isPresent()) {
+            return Optional.of(joined);
+        }
+        boolean looked = described.has(Describes.CASES) && Described.key(Describes.CASES, row).isPresent()
+                || described.has(Describes.UNITS)
+                        && Described.key(Describes.UNITS, row).isPresent();
+        if (looked) {
+            firstUndescribed = undescribed++ == 0 ? row.line() : Math.min(firstUndescribed, row.line());
+        } else {
+            firstNameless = nameless++ == 0 ? row.line() : Math.min(firstNameless, row.line());
+        }
+        return Optional.empty();
+    }
+
+    List<Diagnostic> findings() {
+        var findings = new ArrayList<Diagnostic>();
+        if (nameless > 0) {
+            findings.add(Diagnostic.stop(
+                    "device-missing",
+                    file.rows().row(firstNameless),
+                    "this row names no device%s".formatted(more(nameless)),
+                    "a result belongs to a device",
+                    "name the device, or list the row under `dropped:` with a reason"));
+        }
+        if (undescribed > 0) {
+            findings.add(Diagnostic.stop(
+                    "member-not-described",
+                    file.rows().row(firstUndescribed),
+                    "the case or unit of this row has no device in the file that describes it%s"
+                            .formatted(more(undescribed)),
+                    "a result belongs to a device",
+                    "add its row there, correct its name, or list the row under `dropped:` with a reason"));
+        }
+        return findings;
+    }
+
+    private static String more(int count) {
+        return count > 1 ? "; %d rows are such".formatted(count) : "";
+    }
+}

@@ -1,0 +1,104 @@
+package comparand.study;
+
+import comparand.diag.Diagnostic;
+import comparand.model.UnreadableRows;
+import comparand.model.library.Describes;
+import comparand.model.library.DataFileRecord;
+import comparand.model.RowSource;
+import comparand.diag.Located;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** The rows of one raw file, from its cells to facts: left out by decision, put together where several make one. */
+final class FileRows {
+
+    private final DataFile file;
+    private final Described described;
+    private final FileLogDraft log;
+    private final CellFaults faults;
+    private final RowDecisions decisions;
+    private final List<Diagnostic> findings = new ArrayList<>();
+
+    FileRows(DataFile file, Described described, FileLogDraft log) {
+        this.file = file;
+        this.described = described;
+        this.log = log;
+        this.faults = new CellFaults(file.rows());
+        this.decisions = new RowDecisions(file.mapping(), file.rows());
+    }
+
+    /**
+     * Hands over the facts of every row that is not left out by its own file.
+     *
+     * @return what was found; the facts handed over are of no use if any of it stops
+     */
+    List<Diagnostic> forEach(Consumer<RowFacts> visitor) {
+        try {
+            if (file.columns().putsTogether()) {
+                together().forEach(d -> d.facts().ifPresent(visitor));
+            } else {
+                file.rows().forEach(row -> {
+                    if (!isLeftOut(row)) {
+                        var draft = file.columns().whose(row, faults, file.centre());
+                        draft.facts().ifPresent(visitor);
+                    }
+                });
+            }
+        } catch (UnreadableRows e) {
+            findings.add(Diagnostic.stop(
+                    "data-unreadable",
+                    e.place(),
+                    e.problem(),
+                    "a file that cannot be read whole is not used at all",
+                    e.fix()));
+            return findings;
+        }
+        findings.addAll(faults.findings());
+        findings.addAll(decisions.findings());
+        return findings;
+    }
+
+    private List<RowDraft> together() {
+        var drafts = new LinkedHashMap<String, RowDraft>();
+        file.rows().forEach(row -> {
+            if (isLeftOut(row)) {
+                return;
+            }
+            var draft = file.columns().whose(row, faults, file.centre());
+            var key = draft.key();
+            file.columns().measured(row, draft);
+            var before = drafts.get(key);
+            if (before == null) {
+                drafts.put(key, draft);
+            } else if (draft.isWhole() && before.contradiction(draft).isPresent()) {
+                findings.add(Diagnostic.stop(
+                        "quantity-twice",
+                        file.rows().row(row.line()),
+                        "`%s` stands here a second time for one result, with another number"
+                                .formatted(before.contradiction(draft).get()),
+                        "which of the two holds cannot be told",
+                        "map the column that tells the two apart, such as `{holds: sample}`, or list one row under `dropped:`"));
+            } else {
+                before.merge(draft);
+            }
+        });
+        return List.copyOf(drafts.values());
+    }
+
+    private boolean isLeftOut(RowSource.Row row) {
+        var decision = decisions.leaveOut(row);
+        decision.ifPresent(d -> {
+            log.dropped(1, row.line(), d.code(), d.reason());
+            if (d.ofMember()) {
+                var level = file.mapping().describes().map(Located::value);
+                level.ifPresent(l -> file.columns()
+                        .member(row, Described.unit(l), file.centre())
+                        .ifPresent(key -> described.leaveOut(l, key, d.reason())));
+            }
+        });
+        return decision.isPresent();
+    }
+}

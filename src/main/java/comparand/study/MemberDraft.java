@@ -1,0 +1,103 @@
+package comparand.study;
+
+import comparand.stat.ExactSum;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One unit or case while its rows are read: sums of what is gathered and of its conditions, whatever the order of its rows.
+ * A member of one row, the usual case in a large file, costs no more than its numbers.
+ */
+final class MemberDraft {
+
+    /** Stands for more than one word; no word of a condition is spelled so. */
+    private static final String DISAGREED = "\u0000";
+
+    private final String id;
+    private final String centre;
+    private final double[] first;
+    private final String[] words;
+    private ExactSum[] sums = {};
+    private double[][] points = {};
+    private int rows;
+
+    MemberDraft(String id, String centre, int numbers, int words) {
+        this.id = id;
+        this.centre = centre;
+        this.first = new double[numbers];
+        this.words = new String[words];
+        Arrays.fill(this.words, "");
+    }
+
+    String id() {
+        return id;
+    }
+
+    String centre() {
+        return centre;
+    }
+
+    int rows() {
+        return rows;
+    }
+
+    /**
+     * A row's numbers; not a number where it has none.
+     *
+     * @param word the row's words, empty where it has none
+     * @param keepsPoints whether the single rows are needed later, for a line or a curve
+     */
+    void add(double[] numbers, List<String> word, boolean keepsPoints) {
+        if (keepsPoints) {
+            points = Arrays.copyOf(points, rows + 1);
+            points[rows] = numbers;
+        }
+        if (rows == 0) {
+            System.arraycopy(numbers, 0, first, 0, first.length);
+        } else {
+            if (sums.length == 0) {
+                sums = new ExactSum[first.length];
+                for (int i = 0; i < first.length; i++) {
+                    sums[i] = new ExactSum();
+                    add(i, first[i]);
+                }
+            }
+            for (int i = 0; i < first.length; i++) {
+                add(i, numbers[i]);
+            }
+        }
+        for (int i = 0; i < words.length; i++) {
+            var said = word.get(i);
+            if (!said.isEmpty() && !words[i].equals(said)) {
+                words[i] = words[i].isEmpty() ? said : DISAGREED;
+            }
+        }
+        rows++;
+    }
+
+    private void add(int i, double number) {
+        if (!Double.isNaN(number)) {
+            sums[i].accept(number);
+        }
+    }
+
+    /** The mean of a number over the rows that have it; not a number if none has. */
+    double mean(int i) {
+        return sums.length == 0 ? first[i] : sums[i].count() == 0 ? Double.NaN : sums[i].mean();
+    }
+
+    /** The sum of a number over the rows that have it. */
+    double sum(int i) {
+        return sums.length == 0 ? first[i] : sums[i].sum();
+    }
+
+    /** A number of every row. */
+    double[] each(int i) {
+        return Arrays.stream(points).mapToDouble(p -> p[i]).toArray();
+    }
+
+    /** Conditions in words; empty where the rows are silent or disagree. */
+    List<String> words() {
+        return Arrays.stream(words).map(w -> w.equals(DISAGREED) ? "" : w).toList();
+    }
+}
