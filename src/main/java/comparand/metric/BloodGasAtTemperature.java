@@ -111,7 +111,7 @@ final class BloodGasAtTemperature {
                 .worked(worked("29.448 mmHg", "40 × 10^-0.133", side(inlet).pco2(), "40 mmHg"))
                 .worked(worked("28.514 mmHg", "40 × 10^-0.147", side(inlet).pco2(), "40 mmHg")
                         .under(RULE, "0.021"))
-                .worked(worked("29.686 mmHg", "40 × 10^-0.1295", side(inlet).pco2(), "40 mmHg")
+                .worked(worked("29.687 mmHg", "40 × 10^-0.1295", side(inlet).pco2(), "40 mmHg")
                         .under(RULE, "0.0185"))
                 .worked(worked("30.0 mmHg", "40 × 0.750", side(inlet).pco2(), "40 mmHg")
                         .under(RULE, "printed-table"))

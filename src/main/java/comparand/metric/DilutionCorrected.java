@@ -62,7 +62,9 @@ final class DilutionCorrected {
                         "change of fibrinogen, corrected for dilution",
                         "Fbg")
                 .worked(worked("-30.769 %", "1.2 × 36/26 = 1.6615 of 2.4", "fibrinogen", "2.4 g/L", "1.2 g/L"))
-                .worked(worked("-19.953 %", "1.2 × (36 × 74)/(26 × 64) = 1.9212", "fibrinogen", "2.4 g/L", "1.2 g/L")
+                .worked(worked(
+                                "-19.952 %",
+                                "1.2 × (36 × 74)/(26 × 64) = 1.9212 of 2.4", "fibrinogen", "2.4 g/L", "1.2 g/L")
                         .under(CORRECTION, "plasma-share"))
                 .build();
     }
