@@ -1,27 +1,93 @@
 package comparand.metric;
 
-import comparand.unit.Printed;
 import java.util.List;
 import java.util.Map;
 
 /**
- * Carbon dioxide given off by the blood in the device. Measured in the exhaust gas,
- * {@code VCO₂ = 1000 · Qg · F_E · (PB/760) · 273.15/(273.15 + t)} for dry gas metered at t.
+ * Carbon dioxide given off by the blood in the device. From the gas, {@code VCO₂ = 1000 · (Qg_out · F_E - Qg_in · F_I)} at
+ * STPD; or from blood gases, {@code 10 · Q · (C_in - C_out)}, where single samples are off by a quarter to a half.
  */
 final class CarbonDioxideTransfer {
 
-    static final Aspect SIDE = new Aspect.Choice(
-            "side",
-            "side on which it is measured",
-            "side",
-            Role.DECIDES,
-            "gas-side",
-            List.of(
-                    new Variant("gas-side", "from the carbon dioxide in the exhaust gas"),
-                    new Variant("blood-side", "from contents computed of blood gases")),
-            List.of());
+    static final Aspect SIDE = side(Role.DECIDES);
+    /** Where the transfer is one ingredient among others. */
+    static final Aspect SIDE_QUALIFIES = side(Role.QUALIFIES);
+
+    private static final Input EXHAUST = Letters.EXHAUST_FLOW;
+    private static final Input EXHAUST_STPD = Letters.EXHAUST_FLOW_STPD;
+    private static final Input SWEEP_STPD = Letters.SWEEP_FLOW_STPD;
+    private static final Input F_E = Letters.EXHAUST_CO2_FRACTION;
+    private static final Input F_I = Letters.SWEEP_CO2_FRACTION;
+    private static final Input T = Letters.GAS_TEMPERATURE;
+    private static final Input PB = Letters.BAROMETRIC_PRESSURE;
+    private static final Input BTPS = Letters.EXHAUST_FLOW_BTPS;
+    private static final Input P_E = Letters.EXHAUST_PCO2;
 
     private CarbonDioxideTransfer() {}
+
+    private static Aspect side(Role role) {
+        return new Aspect.Choice(
+                "side",
+                "side on which it is measured",
+                "side",
+                role,
+                "gas-side",
+                List.of(
+                        new Variant("gas-side", "from the carbon dioxide in the exhaust gas"),
+                        new Variant("blood-side", "from contents computed of blood gases")),
+                List.of());
+    }
+
+    /** The preferred way comes first: what the sweep gas brings in is taken off where it is known. */
+    private static List<Derivation> ways() {
+        var before = Side.INLET.carbonDioxideContent();
+        var after = Side.OUTLET.carbonDioxideContent();
+        var q = Letters.BLOOD_FLOW;
+        return List.of(
+                Derivation.of(
+                                "VCO₂ = 1000 · (Qg_out,STPD · F_E - Qg_in,STPD · F_I)",
+                                Citation.derived("balance of carbon dioxide over the gas path, dry gas at STPD"),
+                                in -> 1000 * (in.of(EXHAUST_STPD) * in.of(F_E) - in.of(SWEEP_STPD) * in.of(F_I)),
+                                EXHAUST_STPD,
+                                F_E,
+                                SWEEP_STPD,
+                                F_I)
+                        .giving("side", "gas-side"),
+                Derivation.of(
+                                "VCO₂ = 1000 · Qg_out · F_E · (PB / 760) · 273.15 / (273.15 + t)",
+                                Sources.GAS_LAW,
+                                in -> 1000
+                                        * in.of(EXHAUST)
+                                        * in.of(F_E)
+                                        * GasFlowAtStandardState.dry(in.of(T), in.of(PB)),
+                                EXHAUST,
+                                F_E,
+                                T,
+                                PB)
+                        .giving("side", "gas-side"),
+                Derivation.of(
+                                "VCO₂ = 1000 · Qg_out,STPD · F_E",
+                                Citation.commonPractice("sweep gas free of carbon dioxide"),
+                                in -> 1000 * in.of(EXHAUST_STPD) * in.of(F_E),
+                                EXHAUST_STPD,
+                                F_E)
+                        .giving("side", "gas-side"),
+                Derivation.of(
+                                "VCO₂ = 1000 · Qg_out,BTPS · P_E / 863",
+                                Citation.commonPractice("760 · 310.15 / 273.15 = 862.95, rounded"),
+                                in -> 1000 * in.of(BTPS) * in.of(P_E) / 863,
+                                BTPS,
+                                P_E)
+                        .giving("side", "gas-side"),
+                Derivation.of(
+                                "VCO₂ = 10 · Q · (C_CO₂_in - C_CO₂_out)",
+                                Sources.FICK,
+                                in -> 10 * in.of(q) * (in.of(before) - in.of(after)),
+                                q,
+                                before,
+                                after)
+                        .giving("side", "blood-side"));
+    }
 
     static Metric metric() {
         var card = Metric.named("carbon-dioxide-transfer", "carbon dioxide transfer")
@@ -30,41 +96,43 @@ final class CarbonDioxideTransfer {
                 .unit("mL/min")
                 .better(Better.MORE)
                 .plausible(5, 350)
-                .possible(-40, 800)
-                .derived(new Derivation(
-                        "VCO₂ = 1000 · Qg · F_E · (PB / 760) · 273.15 / (273.15 + t)",
-                        List.of(
-                                Input.of("exhaust-gas-flow", "Qg", "flow of dry exhaust gas at t and PB", "L/min"),
-                                Input.of(
-                                        "exhaust-co2-fraction",
-                                        "F_E",
-                                        "carbon dioxide fraction of the exhaust gas",
-                                        "1"),
-                                Input.of("gas-temperature", "t", "temperature at which the gas is metered", "°C"),
-                                Input.of("barometric-pressure", "PB", "barometric pressure", "mmHg")),
-                        Definition.NONE.with(SIDE.id(), List.of("gas-side")),
-                        Citation.read(
-                                "MacIntyre et al., Eur Respir J 2005;26:720-735",
-                                "Table 5, dry gas to STPD (identified from memory)"),
-                        in -> 1000
-                                * in.get("exhaust-gas-flow")
-                                * in.get("exhaust-co2-fraction")
-                                * (in.get("barometric-pressure") / 760)
-                                * 273.15
-                                / (273.15 + in.get("gas-temperature"))))
-                .aspect(SIDE);
-        return conditions(card)
+                .possible(-40, 800);
+        ways().forEach(card::derived);
+        return conditions(choices(card))
                 .cites(Citation.commonPractice("sweep gas free of carbon dioxide, exhaust gas dried"))
-                .worked(new WorkedValue(
-                        Map.of(
-                                "exhaust-gas-flow", "1500 mL/min",
-                                "exhaust-co2-fraction", "0.0250",
-                                "gas-temperature", "22 °C",
-                                "barometric-pressure", "755 mmHg"),
-                        Definition.NONE,
-                        Printed.of("34.476 mL/min"),
-                        Citation.derived("37.5 × 0.91937, the dry-gas factor at 22 °C and 755 mmHg")))
+                .cites(Sources.DOUGLAS)
+                .worked(WorkedValue.of(
+                        "34.476 mL/min",
+                        Citation.derived("37.5 × 0.91937, the dry-gas factor at 22 °C and 755 mmHg"),
+                        "exhaust-gas-flow=1500 mL/min",
+                        "exhaust-co2-fraction=0.0250",
+                        "gas-temperature=22 °C",
+                        "barometric-pressure=755 mmHg"))
+                .worked(WorkedValue.of(
+                        "31.286 mL/min",
+                        Citation.derived("1500 × 18 / 863"),
+                        "exhaust-gas-flow-btps=1500 mL/min",
+                        "exhaust-pco2=18 mmHg"))
+                .worked(WorkedValue.of(
+                        "36.6 mL/min",
+                        Citation.derived("1000 × (1.2 × 0.0310 - 1.2 × 0.0005)"),
+                        "exhaust-gas-flow-stpd=1.2 L/min",
+                        "exhaust-co2-fraction=0.0310",
+                        "sweep-gas-flow-stpd=1.2 L/min",
+                        "sweep-co2-fraction=0.0005"))
+                .worked(WorkedValue.of(
+                                "39.62 mL/min",
+                                Citation.derived("10 × 1.2 × (53.899 - 50.597)"),
+                                "blood-flow=1.2 L/min",
+                                "inlet-carbon-dioxide-content=53.899 mL/dL",
+                                "outlet-carbon-dioxide-content=50.597 mL/dL")
+                        .under("side", "blood-side"))
                 .build();
+    }
+
+    /** The choices of all that is made of carbon dioxide transfer. */
+    static Metric.Builder choices(Metric.Builder card) {
+        return CarbonDioxideContent.choices(card.aspect(SIDE));
     }
 
     /** Inlet pressure is held to 3 mmHg: at 63 mL/min and 45 mmHg each mmHg moves transfer by about 1.4 mL/min. */

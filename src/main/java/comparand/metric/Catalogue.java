@@ -7,27 +7,23 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** All metrics a library may speak of: those the tool ships, in handbook order, then those the library declares. */
 public final class Catalogue {
 
-    private static final Catalogue SHIPPED = new Catalogue(List.of(
-            PressureDrop.metric(),
-            Resistance.metric(),
-            PerformanceFactor.metric(),
-            OxygenContent.inlet(),
-            OxygenContent.outlet(),
-            OxygenTransfer.metric(),
-            OxygenTransferPerMembraneArea.metric(),
-            CarbonDioxideTransfer.metric(),
-            CarbonDioxideTransferPerMembraneArea.metric(),
-            NormalisedIndexOfHaemolysis.metric(),
-            BubbleReduction.count(),
-            BubbleReduction.volume(),
-            PrimingVolume.metric(),
-            MembraneArea.metric(),
-            LabelledFlow.limits(),
-            LabelledFlow.reference()));
+    private static final Catalogue SHIPPED = new Catalogue(Stream.of(
+                    pressure(),
+                    heat(),
+                    oxygen(),
+                    carbonDioxide(),
+                    shunt(),
+                    haemolysis(),
+                    bubbles(),
+                    device(),
+                    patient())
+            .flatMap(List::stream)
+            .toList());
 
     private final Map<String, Metric> metrics;
     private final Map<String, Input> inputs;
@@ -85,6 +81,118 @@ public final class Catalogue {
 
     public Optional<Condition> condition(String id) {
         return Optional.ofNullable(conditions.get(id));
+    }
+
+    private static List<Metric> pressure() {
+        return List.of(
+                PressureDrop.metric(),
+                Resistance.metric(),
+                AverageShearStress.metric(),
+                HydrostaticPressure.metric(),
+                BloodViscosity.metric(),
+                PlasmaViscosity.metric(),
+                HydraulicDiameter.metric(),
+                GasPressure.inlet(),
+                GasPressure.drop());
+    }
+
+    private static List<Metric> heat() {
+        return List.of(PerformanceFactor.metric(), PerformanceFactorUncertainty.metric(), HeatFlow.metric());
+    }
+
+    private static List<Metric> oxygen() {
+        return List.of(
+                OxygenContent.inlet(),
+                OxygenContent.outlet(),
+                OxygenTransfer.metric(),
+                OxygenTransferPerMembraneArea.metric(),
+                OxygenTransferPerBodySurface.metric(),
+                OxygenTransferPerLitre.metric(),
+                OxygenSaturation.inlet(),
+                OxygenSaturation.outlet(),
+                OxygenPressureAtSaturation.metric(),
+                Haemoglobin.metric(),
+                HaemoglobinFromHaematocrit.metric());
+    }
+
+    private static List<Metric> carbonDioxide() {
+        return List.of(
+                CarbonDioxideTransfer.metric(),
+                CarbonDioxideTransferPerMembraneArea.metric(),
+                CarbonDioxideTransferPerLitre.metric(),
+                CarbonDioxideContent.inlet(),
+                CarbonDioxideContent.outlet(),
+                CarbonDioxideContent.inletPlasma(),
+                CarbonDioxideContent.outletPlasma(),
+                CarbonDioxideReduction.metric(),
+                RespiratoryExchangeRatio.metric(),
+                GasFlowAtStandardState.sweep(),
+                GasFlowAtStandardState.exhaust());
+    }
+
+    private static List<Metric> shunt() {
+        return List.of(
+                ShuntFraction.metric(),
+                OxygenGradient.metric(),
+                IdealOxygenContent.metric(),
+                IdealOxygenPressure.metric(),
+                WaterVapourPressure.metric(),
+                CorrectedOxygenFraction.metric(),
+                UptakeRelation.slope(),
+                UptakeRelation.fractionAtUptake());
+    }
+
+    private static List<Metric> haemolysis() {
+        return List.of(
+                NormalisedIndexOfHaemolysis.metric(),
+                OtherHaemolysis.modified(),
+                OtherHaemolysis.aboveControl(),
+                OtherHaemolysis.rate(),
+                DilutionCorrected.platelets(),
+                DilutionCorrected.fibrinogen());
+    }
+
+    private static List<Metric> bubbles() {
+        return List.of(
+                BubbleReduction.count(),
+                BubbleReduction.volume(),
+                BubbleReduction.countLogarithm(),
+                BubbleReduction.volumeLogarithm(),
+                Bubbles.count(true),
+                Bubbles.count(false),
+                Bubbles.volume(true),
+                Bubbles.volume(false),
+                Bubbles.diameter());
+    }
+
+    private static List<Metric> device() {
+        return List.of(
+                PrimingVolume.metric(),
+                MembraneArea.metric(),
+                PrimeRatios.perArea(),
+                PrimeRatios.perFlow(),
+                LabelledFlow.limits(),
+                LabelledFlow.reference(),
+                LabelledFlow.rated());
+    }
+
+    private static List<Metric> patient() {
+        return List.of(
+                BodySurfaceArea.metric(),
+                FlowIndices.perBodySurface(),
+                FlowIndices.perBodyWeight(),
+                FlowIndices.utilisation(),
+                FlowIndices.gasToBlood(),
+                FlowIndices.haemoglobin(),
+                OxygenDeliveryIndex.metric(),
+                BloodGasAtTemperature.ph(true),
+                BloodGasAtTemperature.ph(false),
+                BloodGasAtTemperature.pco2(true),
+                BloodGasAtTemperature.pco2(false),
+                BloodGasAtTemperature.po2(true),
+                BloodGasAtTemperature.po2(false),
+                Anaesthetic.concentration(),
+                Anaesthetic.fraction());
     }
 
     private static Map<String, Input> inputs(Collection<Metric> all) {

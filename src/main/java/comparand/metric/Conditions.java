@@ -37,6 +37,15 @@ public final class Conditions {
             add(Condition.number("gas-blood-ratio", "gas-to-blood flow ratio", "gas:blood", "1"));
     public static final Condition OXYGEN_FRACTION =
             add(Condition.number("oxygen-fraction", "oxygen fraction of the sweep gas", "O₂ fraction", "1"));
+    public static final Condition GAS_FLOW =
+            add(Condition.number("sweep-gas-flow", "sweep gas flow", "gas flow", "L/min"));
+    public static final Condition OXYGEN_TRANSFER =
+            add(Condition.number("oxygen-transfer", "oxygen uptake", "VO₂", "mL/min"));
+    public static final Condition MAC_FRACTION = add(Condition.number(
+            "mac-fraction",
+            "anaesthetic in the sweep gas, as a share of the minimum alveolar concentration",
+            "MAC",
+            "1"));
     public static final Condition GAS_VOLUME_BASIS = add(Condition.oneOf(
             "gas-volume-basis", "reference state of gas volumes", "gas basis", "STPD", "BTPS", "ATPS", "ATPD"));
     public static final Condition BAROMETRIC_PRESSURE =
@@ -75,6 +84,16 @@ public final class Conditions {
     public static final Condition PUMP = add(Condition.words("pump", "pump", "pump"));
     public static final Condition PATIENT_WEIGHT =
             add(Condition.number("patient-weight", "body weight of the patients", "weight", "kg"));
+    public static final Condition TRANSFUSION = add(Condition.oneOf(
+            "transfusion",
+            "blood, plasma or platelets given, or blood concentrated, between the samples",
+            "transfusion",
+            "none",
+            "given"));
+    public static final Condition SAMPLING_TIME =
+            add(Condition.words("sampling-time", "time of the later sample", "sampled"));
+    public static final Condition INLET_BLOOD =
+            add(Condition.words("inlet-blood", "standard blood at the inlet", "inlet blood"));
     public static final Condition PHASE = add(
             Condition.oneOf("phase", "phase of bypass", "phase", "cooling", "stable", "rewarming", "end-of-bypass"));
 

@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 
@@ -36,6 +37,8 @@ public sealed interface Gathering {
     interface Cases<R> {
         R eachRow(EachRow way);
 
+        R total(Total way);
+
         R sums(Sums way);
 
         R median(Median way);
@@ -52,6 +55,14 @@ public sealed interface Gathering {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.eachRow(this);
+        }
+    }
+
+    /** The formula per row; the sum of a member's rows, such as the size bins of one run; the mean over the members. */
+    record Total() implements Gathering {
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.total(this);
         }
     }
 
@@ -114,8 +125,13 @@ public sealed interface Gathering {
             return cases.fit(this);
         }
 
-        /** The slope; empty where the points do not fix a line. */
+        /** What of the line is asked for; empty where the points do not fix a line. */
         public OptionalDouble of(double[] x, double[] y) {
+            return line(x, y).map(line -> OptionalDouble.of(line.slope())).orElse(OptionalDouble.empty());
+        }
+
+        /** The line; empty where the points do not fix one. */
+        public Optional<Line> line(double[] x, double[] y) {
             boolean origin = form == Form.THROUGH_ORIGIN;
             double meanX = origin ? 0 : Arrays.stream(x).average().orElse(0);
             double meanY = origin ? 0 : Arrays.stream(y).average().orElse(0);
@@ -125,7 +141,9 @@ public sealed interface Gathering {
                 xx += (x[i] - meanX) * (x[i] - meanX);
                 xy += (x[i] - meanX) * (y[i] - meanY);
             }
-            return x.length < (origin ? 1 : 2) || xx == 0 ? OptionalDouble.empty() : OptionalDouble.of(xy / xx);
+            return x.length < (origin ? 1 : 2) || xx == 0
+                    ? Optional.empty()
+                    : Optional.of(new Line(xy / xx, meanY - xy / xx * meanX));
         }
     }
 
@@ -162,10 +180,8 @@ public sealed interface Gathering {
             double lastY = Double.NaN;
             for (var point : curve.entrySet()) {
                 double nextX = point.getKey();
-                double nextY = point.getValue().stream()
-                        .mapToDouble(v -> v)
-                        .average()
-                        .orElseThrow();
+                double nextY =
+                        point.getValue().stream().mapToDouble(v -> v).average().orElseThrow();
                 if (nextY == level) {
                     return new Crossed.At(nextX);
                 }

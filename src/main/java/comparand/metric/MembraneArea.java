@@ -2,7 +2,10 @@ package comparand.metric;
 
 import java.util.List;
 
-/** The gas exchange surface of the device, as its maker states it. */
+/**
+ * The gas exchange surface of the device: as its maker states it, or of all fibres, {@code π · d · L · n}, by the outer or
+ * the inner diameter.
+ */
 final class MembraneArea {
 
     static final Aspect SURFACE = new Aspect.Choice(
@@ -28,8 +31,31 @@ final class MembraneArea {
                 .better(Better.NEITHER)
                 .plausible(0.05, 3.0)
                 .possible(0.01, 6)
+                .derived(fibres(Letters.FIBRE_OUTER_DIAMETER).giving("surface", "effective"))
+                .derived(fibres(Letters.FIBRE_INNER_DIAMETER).giving("surface", "inner"))
                 .aspect(SURFACE)
                 .cites(Citation.commonPractice("nominal area from the instructions for use"))
+                .worked(worked("0.9425 m²", "fibre-outer-diameter=300 µm").under("surface", "effective"))
+                .worked(worked("0.6283 m²", "fibre-inner-diameter=200 µm").under("surface", "inner"))
                 .build();
+    }
+
+    private static Derivation fibres(Input diameter) {
+        return Derivation.of(
+                "π · %s · L_f · n_f".formatted(diameter.symbol()),
+                Citation.derived("surface of so many cylinders"),
+                in -> Math.PI * in.of(diameter) * 1e-6 * in.of(Letters.FIBRE_LENGTH) / 100 * in.of(Letters.FIBRE_COUNT),
+                diameter,
+                Letters.FIBRE_LENGTH,
+                Letters.FIBRE_COUNT);
+    }
+
+    private static WorkedValue worked(String result, String diameter) {
+        return WorkedValue.of(
+                result,
+                Citation.derived("10 000 fibres of 10 cm"),
+                diameter,
+                "fibre-length=10 cm",
+                "fibre-count=10000");
     }
 }

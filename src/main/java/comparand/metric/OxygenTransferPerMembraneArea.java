@@ -1,9 +1,5 @@
 package comparand.metric;
 
-import comparand.unit.Printed;
-import java.util.List;
-import java.util.Map;
-
 /**
  * Oxygen transfer per square metre of membrane, {@code VO₂ / A_m}: efficiency of the device. Never to be mixed with
  * uptake per square metre of body surface, which is physiology of the patient.
@@ -20,27 +16,23 @@ final class OxygenTransferPerMembraneArea {
                 .better(Better.MORE)
                 .plausible(20, 400)
                 .possible(-10, 600)
-                .derived(new Derivation(
+                .derived(Derivation.of(
                         "VO₂ / A_m",
-                        List.of(
-                                Input.of("oxygen-transfer", "VO₂", "oxygen transfer", "mL/min"),
-                                Input.of("membrane-area", "A_m", "membrane area", "m²")),
-                        Definition.NONE,
                         Citation.commonPractice("per square metre of membrane"),
-                        in -> in.get("oxygen-transfer") / in.get("membrane-area")))
-                .aspect(OxygenContent.HUFNER)
-                .aspect(OxygenContent.SOLUBILITY)
+                        in -> in.of(Letters.OXYGEN_TRANSFER) / in.of(Letters.MEMBRANE_AREA),
+                        Letters.OXYGEN_TRANSFER,
+                        Letters.MEMBRANE_AREA))
                 .aspect(MembraneArea.SURFACE)
-                .confusedWith("oxygen-transfer");
-        return OxygenTransfer.conditions(card)
+                .confusedWith("oxygen-transfer", "oxygen-transfer-per-body-surface");
+        return OxygenTransfer.conditions(OxygenTransfer.choices(card))
                 .cites(Citation.read(
                         "Concentric-flow membrane lung, PMC5578883",
                         "100 to 200 mL/min/m² at rated flow for usual devices"))
-                .worked(new WorkedValue(
-                        Map.of("oxygen-transfer", "52.718 mL/min", "membrane-area", "0.80 m²"),
-                        Definition.NONE,
-                        Printed.of("65.90 mL/min/m²"),
-                        Citation.derived("52.718 / 0.80")))
+                .worked(WorkedValue.of(
+                        "65.90 mL/min/m²",
+                        Citation.derived("52.718 / 0.80"),
+                        "oxygen-transfer=52.718 mL/min",
+                        "membrane-area=0.80 m²"))
                 .build();
     }
 }

@@ -42,6 +42,9 @@ public record WorkedValue(Map<String, String> inputs, Definition definition, Pri
         var text = inputs.get(input);
         return text == null
                 ? List.of()
-                : Arrays.stream(text.split(";")).map(String::strip).map(Printed::of).toList();
+                : Arrays.stream(text.split(";"))
+                        .map(String::strip)
+                        .map(Printed::of)
+                        .toList();
     }
 }

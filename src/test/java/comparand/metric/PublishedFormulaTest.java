@@ -2,130 +2,153 @@ package comparand.metric;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import comparand.unit.Printed;
-import comparand.unit.Unit;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.api.TestFactory;
 
-/** Formulas of the catalogue against values that others print, and against traps met in print. */
+/** The rows of {@code published/formulas.yaml}, each computed through the catalogue; and constants beside them. */
 class PublishedFormulaTest {
 
-    @ParameterizedTest(name = "Hb {0}, S {1}, P {2}: {3}")
-    @CsvSource(
-            useHeadersInDisplayName = false,
-            value = {
-                "150 g/L, 97 %, 10 kPa, 197 mL/L",
-                "150 g/L, 100 %, 50 kPa, 212.5 mL/L",
-                "150 g/L, 57 %, 4.5 kPa, 116 mL/L"
-            })
-    @DisplayName("oxygen content: RCEM Learning page, 1.34 mL/g and 0.23 mL/L/kPa, printed to the mL (read)")
-    void rcemOxygenContent(String hb, String saturation, String pressure, String printed) {
-        var content = metric("inlet-oxygen-content");
-        double computed = compute(
-                content, Map.of("haemoglobin", hb, "inlet-saturation", saturation, "inlet-po2", pressure), Map.of());
+    private static final Path ROWS = Path.of("src/test/resources/published/formulas.yaml");
 
-        // the page's 0.23 mL/L/kPa is 0.003066 mL/dL/mmHg; ours is 0.0031: at 50 kPa that is 0.13 mL/L
-        double solubility = Printed.of(pressure).in(Unit.of("mmHg")) * (0.0031 - 0.023 / 7.50062);
-        assertThat(computed - solubility)
-                .isCloseTo(
-                        Printed.of(printed).in(content.unit()),
-                        within(Printed.of(printed).halfUnitIn(content.unit()) * 1.0001));
+    private static Stream<JsonNode> rows() throws IOException {
+        return StreamSupport.stream(new YAMLMapper().readTree(ROWS.toFile()).spliterator(), false);
     }
 
-    @ParameterizedTest(name = "k = {0}, α = {1}: {2} mL/dL")
-    @CsvSource(
-            useHeadersInDisplayName = false,
-            value = {"1.34, 0.0031, 13.891", "1.36, 0.0031, 14.090", "1.39, 0.0031, 14.388", "1.34, 0.003, 13.873"})
-    @DisplayName(
-            "oxygen content of Hb 10 g/dL, 99.5 %, 180 mmHg under each pair of constants (computed by hand from the formula)")
-    void constantsMoveTheContent(String k, String alpha, String expected) {
-        double computed = compute(
-                metric("outlet-oxygen-content"),
-                Map.of("haemoglobin", "10 g/dL", "outlet-saturation", "0.995", "outlet-po2", "180 mmHg"),
-                Map.of("hufner-constant", k, "oxygen-solubility", alpha));
+    @TestFactory
+    Stream<DynamicTest> everyRowComesOut() throws IOException {
+        return rows().map(row -> dynamicTest(
+                "%s: %s is %s (%s; %s)"
+                        .formatted(
+                                row.get("id").asText(),
+                                row.get("metric").asText(),
+                                row.get("result").asText(),
+                                row.get("obtained").asText(),
+                                row.get("source").asText()),
+                () -> comesOut(row)));
+    }
 
-        assertThat(computed).isCloseTo(Double.parseDouble(expected), within(0.5e-3));
+    private static void comesOut(JsonNode row) {
+        var metric = Computed.metric(row.get("metric").asText());
+        var computed = Computed.from();
+        row.get("from").forEach(q -> computed.with(q.asText()));
+        row.path("under")
+                .properties()
+                .forEach(e -> computed.under(e.getKey(), e.getValue().asText()));
+        row.path("where")
+                .properties()
+                .forEach(e -> computed.where(
+                        Catalogue.shipped().condition(e.getKey()).orElseThrow(),
+                        e.getValue().asText()));
+        var printed = Printed.of(row.get("result").asText());
+        double allowed = row.has("within")
+                ? Printed.of(row.get("within").asText()).asDifferenceIn(metric.unit())
+                : printed.halfUnitIn(metric.unit()) * (1 + 1e-6);
+
+        assertThat(computed.value(metric.id())).isCloseTo(printed.in(metric.unit()), within(allowed));
     }
 
     @Test
-    @DisplayName(
-            "theoretical Hüfner constant: 4 × 22 391 mL / 64 458 g = 1.3895 mL/g (published as 1.39; Gorelov, Anaesthesia 2004;59:97, from memory)")
+    void theRowsAreManyAndEachSaysWhereItIsFrom() throws IOException {
+        assertThat(rows()).hasSizeGreaterThan(100).allSatisfy(row -> {
+            assertThat(row.get("obtained").asText()).isIn("published", "computed");
+            assertThat(row.get("source").asText()).isNotBlank();
+        });
+        assertThat(rows().map(r -> r.get("id").asText())).doesNotHaveDuplicates();
+        assertThat(rows().filter(r -> r.get("obtained").asText().equals("published")))
+                .hasSizeGreaterThan(20);
+    }
+
+    @Test
+    @DisplayName("theoretical Hüfner constant: 4 × 22 391 mL / 64 458 g = 1.3895 mL/g, 1.3909 with an ideal gas"
+            + " (published as 1.39; Gorelov, Anaesthesia 2004;59:97, from memory)")
     void theoreticalHufnerConstant() {
-        assertThat(4 * 22391.0 / 64458).isCloseTo(1.39, within(0.005));
+        assertThat(4 * 22391.0 / 64458).isCloseTo(1.3895, within(0.00005));
+        assertThat(4 * 22414.0 / 64458).isCloseTo(1.3909, within(0.00005));
+        assertThat(OxygenContent.HUFNER.words()).contains("1.39");
     }
 
     @Test
-    @DisplayName("haemolysis: (100 - Hct)/Hct in place of (100 - Hct)/100 is 3.3 times too much at 30 %")
-    void theTwoHaemolysisFactors() {
-        var formula = (Aspect.Choice)
-                metric("normalised-index-of-haemolysis").aspect("formula").orElseThrow();
-        var conversion =
-                formula.conversion("plasma-to-cell-ratio", "plasma-share").orElseThrow();
-        double x = conversion
-                .computation()
-                .of(new Inputs(Map.of(VariantConversion.VALUE, 11.667, "haematocrit", 30.0), Definition.NONE));
+    @DisplayName("mean of three reductions, 85, 70 and 92 %: 82.333 %; the ratio of sums is 89.626 % (computed)")
+    void meanOfReductionsIsNotTheRatioOfSums() {
+        var runs = Stream.of("12000;1800", "800;240", "30000;2400")
+                .map(r -> r.split(";", -1))
+                .mapToDouble(r -> Computed.from("bubble-count-upstream=" + r[0], "bubble-count-downstream=" + r[1])
+                        .value("bubble-count-reduction"));
 
-        assertThat(x).isCloseTo(3.5, within(0.0005)); // 0.0035 and 0.011667 g/100 L from the same inputs
+        assertThat(runs.average().orElseThrow()).isCloseTo(82.333, within(0.0005));
     }
 
     @Test
-    @DisplayName("dry gas metered at 20 °C and 760 mmHg is 0.93178 of itself at STPD (273.15/293.15)")
-    void dryGasToStandardState() {
-        double computed = compute(
-                metric("carbon-dioxide-transfer"),
-                Map.of(
-                        "exhaust-gas-flow",
-                        "1 L/min",
-                        "exhaust-co2-fraction",
-                        "1",
-                        "gas-temperature",
-                        "20 °C",
-                        "barometric-pressure",
-                        "760 mmHg"),
-                Map.of());
+    @DisplayName("viscosity of 28 °C and 25 % over 37 °C and 36 %: 0.92267 (computed, Mockros and Leonard from memory)")
+    void viscosityRatio() {
+        double cold = Computed.from("temperature=28 °C", "haematocrit=25 %").value("blood-viscosity");
+        double warm = Computed.from("temperature=37 °C", "haematocrit=36 %").value("blood-viscosity");
 
-        assertThat(computed).isCloseTo(931.78, within(0.005));
+        assertThat(cold / warm).isCloseTo(0.92267, within(0.000005));
     }
 
     @Test
-    @DisplayName(
-            "oxygen transfer at 1.2 L/min from Hb 10, 70 to 99.5 %, 38 to 180 mmHg: 52.718; per 0.80 m² 65.898 mL/min/m²")
-    void transferAndTransferPerArea() {
-        double in = compute(
-                metric("inlet-oxygen-content"),
-                Map.of("haemoglobin", "10 g/dL", "inlet-saturation", "0.70", "inlet-po2", "38 mmHg"),
-                Map.of());
-        double out = compute(
-                metric("outlet-oxygen-content"),
-                Map.of("haemoglobin", "10 g/dL", "outlet-saturation", "0.995", "outlet-po2", "180 mmHg"),
-                Map.of());
-        var transfer = metric("oxygen-transfer").derivations().get(0).computation();
-        double v = transfer.of(new Inputs(
-                Map.of("blood-flow", 1.2, "inlet-oxygen-content", in, "outlet-oxygen-content", out), Definition.NONE));
+    @DisplayName("shear rate of 2.3569 Pa at 2.0 mPa·s: 1178.5 1/s (computed)")
+    void shearRate() {
+        double stress = Computed.from(
+                        "blood-viscosity=2.0 mPa·s",
+                        "pressure-drop=50 mmHg",
+                        "blood-flow=1.0 L/min",
+                        "priming-volume=40 mL")
+                .value("average-shear-stress");
 
-        assertThat(v).isCloseTo(52.718, within(0.0005));
-        assertThat(v / 0.80).isCloseTo(65.898, within(0.0005));
+        assertThat(stress / 0.002).isCloseTo(1178.5, within(0.05));
     }
 
-    private static Metric metric(String id) {
-        return Catalogue.shipped().find(id).orElseThrow();
+    @Test
+    @DisplayName("carbon dioxide pressure over 863: 760 × 310.15 / 273.15 = 862.95 (computed)")
+    void theConstant863() {
+        assertThat(760 / GasFlowAtStandardState.dry(37, 760)).isCloseTo(862.95, within(0.005));
     }
 
-    private static double compute(Metric metric, Map<String, String> inputs, Map<String, String> variants) {
-        var way = metric.derivations().get(0);
-        var numbers = new HashMap<String, Double>();
-        way.inputs()
-                .forEach(i -> numbers.put(
-                        i.id(), Printed.of(inputs.getOrDefault(i.id(), "")).in(i.unit())));
-        var definition = new TreeMap<>(metric.standardDefinition().aspects());
-        variants.forEach((aspect, word) -> definition.put(aspect, List.of(word)));
-        return way.computation().of(new Inputs(numbers, new Definition(definition)));
+    @Test
+    @DisplayName("published line VO₂ = 284.34 · FiO₂ (Perfusion 2026, abstract): 142.17 at 0.50, 200 mL/min at 0.70338")
+    void publishedUptakeLine() {
+        var line = new Line(284.34, 0);
+
+        assertThat(line.at(0.50)).isCloseTo(142.17, within(0.005));
+        assertThat(line.inverse(200)).isCloseTo(0.70338, within(0.000005));
+    }
+
+    @Test
+    @DisplayName("printed factors of temperature correction, 29 to 40 °C (clpmag.com, published)")
+    void printedFactors() {
+        var rows = new double[][] {
+            {29, 0.120, 0.720, 0.560},
+            {30, 0.105, 0.750, 0.600},
+            {32, 0.075, 0.815, 0.700},
+            {34, 0.045, 0.885, 0.805},
+            {36, 0.015, 0.960, 0.930},
+            {38, -0.015, 1.040, 1.070},
+            {40, -0.045, 1.125, 1.225}
+        };
+        for (var row : rows) {
+            var blood = Computed.from(
+                            "temperature=%d °C".formatted((int) row[0]), "outlet-pco2=100 mmHg", "outlet-po2=100 mmHg")
+                    .under("temperature-rule", "printed-table");
+
+            assertThat(blood.value("outlet-pco2-at-blood-temperature")).isCloseTo(100 * row[2], within(1e-9));
+            assertThat(blood.value("outlet-po2-at-blood-temperature")).isCloseTo(100 * row[3], within(1e-9));
+            assertThat(blood.with("outlet-ph=7.40 [pH]")
+                            .under("temperature-rule", "fixed")
+                            .value("outlet-ph-at-blood-temperature"))
+                    .isCloseTo(7.40 + row[1], within(1e-9));
+        }
     }
 }
