@@ -44,6 +44,12 @@ public record Moments(double mean, double sd, int n) {
      * <p>The prediction interval for one new observation from a normal distribution; standard text-book result.
      */
     public Interval predictionForOneMore(double level) {
-        return Interval.around(mean, Quantiles.tTwoSided(level, n - 1) * sd * Math.sqrt(1 + 1.0 / n));
+        return predictionForMeanOf(1, level);
+    }
+
+    /** The range in which the mean of m further values is expected: {@code mean ± t(n-1) · s · √(1/m + 1/n)}. */
+    public Interval predictionForMeanOf(int m, double level) {
+        SpreadConversion.requireCount(m, 1);
+        return Interval.around(mean, Quantiles.tTwoSided(level, n - 1) * sd * Math.sqrt(1.0 / m + 1.0 / n));
     }
 }

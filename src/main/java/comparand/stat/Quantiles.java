@@ -1,6 +1,8 @@
 package comparand.stat;
 
 import org.apache.commons.statistics.distribution.BetaDistribution;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+import org.apache.commons.statistics.distribution.FDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.apache.commons.statistics.distribution.TDistribution;
 
@@ -15,6 +17,16 @@ final class Quantiles {
         return NORMAL.inverseCumulativeProbability(p);
     }
 
+    /** The distribution function of the standard normal. */
+    static double normal(double x) {
+        return NORMAL.cumulativeProbability(x);
+    }
+
+    /** The density of the standard normal. */
+    static double normalDensity(double x) {
+        return NORMAL.density(x);
+    }
+
     /** Student's t; fractional and infinite degrees of freedom are allowed. */
     static double t(double p, double df) {
         return Double.isInfinite(df) ? z(p) : TDistribution.of(df).inverseCumulativeProbability(p);
@@ -26,17 +38,38 @@ final class Quantiles {
         return t((1 + level) / 2, df);
     }
 
+    /** {@code P(T > t)}. */
+    static double tTail(double t, double df) {
+        return Double.isInfinite(df)
+                ? NORMAL.survivalProbability(t)
+                : TDistribution.of(df).survivalProbability(t);
+    }
+
     /** {@code P(|T| >= |t|)}. */
     static double tTailTwoSided(double t, double df) {
-        double a = Math.abs(t);
-        return 2
-                * (Double.isInfinite(df)
-                        ? NORMAL.survivalProbability(a)
-                        : TDistribution.of(df).survivalProbability(a));
+        return 2 * tTail(Math.abs(t), df);
     }
 
     static double beta(double p, double a, double b) {
         return BetaDistribution.of(a, b).inverseCumulativeProbability(p);
+    }
+
+    static double chiSquared(double p, double df) {
+        return ChiSquaredDistribution.of(df).inverseCumulativeProbability(p);
+    }
+
+    /** {@code P(X > x)}. */
+    static double chiSquaredTail(double x, double df) {
+        return ChiSquaredDistribution.of(df).survivalProbability(x);
+    }
+
+    static double f(double p, double df1, double df2) {
+        return FDistribution.of(df1, df2).inverseCumulativeProbability(p);
+    }
+
+    /** {@code P(F > f)}. */
+    static double fTail(double f, double df1, double df2) {
+        return FDistribution.of(df1, df2).survivalProbability(f);
     }
 
     static void requireLevel(double level) {

@@ -1,8 +1,5 @@
 package comparand.stat;
 
-import org.apache.commons.math3.analysis.integration.gauss.GaussIntegratorFactory;
-import org.apache.commons.statistics.distribution.NormalDistribution;
-
 /**
  * From the spreads that papers print to a standard deviation.
  *
@@ -32,7 +29,8 @@ public final class SpreadConversion {
         return Math.sqrt(n) * (ci.high() - ci.low()) / (2 * intervalQuantile(n, level));
     }
 
-    private static double intervalQuantile(int n, double level) {
+    static double intervalQuantile(int n, double level) {
+        requireCount(n, 2);
         return Quantiles.tTwoSided(level, n >= NORMAL_FROM ? Double.POSITIVE_INFINITY : n - 1);
     }
 
@@ -69,7 +67,7 @@ public final class SpreadConversion {
      * 2020, the skewness test for summary data.
      */
     public static boolean quartilesLookSkewed(double q1, double median, double q3, int n) {
-        return Math.abs(q1 + q3 - 2 * median) / (q3 - q1) > 2.65 / Math.sqrt(n) - 6.0 / ((double) n * n);
+        return Math.abs(q1 + q3 - 2 * median) > (q3 - q1) * (2.65 / Math.sqrt(n) - 6.0 / ((double) n * n));
     }
 
     /**
@@ -91,22 +89,38 @@ public final class SpreadConversion {
     }
 
     /**
+     * Estimated SD from the range without the integral: {@code (b - a) / (2 z((n - 0.375)/(n + 0.25)))}; Wan et al. 2014,
+     * scenario C1. Papers use it; {@link #sdFromRange} is exact.
+     */
+    public static double sdFromRangeApproximately(double min, double max, int n) {
+        requireCount(n, 2);
+        return (max - min) / (2 * Quantiles.z((n - 0.375) / (n + 0.25)));
+    }
+
+    /** {@code (q₃ - q₁)/(2 z(0.75))}: the SD from quartiles of an unknown number of values; the limit of Wan's for many. */
+    public static double sdFromQuartiles(double q1, double q3) {
+        return (q3 - q1) / (2 * Quantiles.z(0.75));
+    }
+
+    /**
+     * Whether extremes look skewed: {@code |a + b - 2m| / (b - a) > 1.01/ln(n + 9) + 2.43/(n + 1)}; Shi et al., the
+     * skewness test for summary data.
+     */
+    public static boolean extremesLookSkewed(double min, double median, double max, int n) {
+        return Math.abs(min + max - 2 * median) > (max - min) * (1.01 / Math.log(n + 9.0) + 2.43 / (n + 1.0));
+    }
+
+    /**
      * {@code ξ(n) = 2n ∫ z Φ(z)^(n-1) φ(z) dz}: the expected range of n standard normal values, by Gauss-Legendre on panels
      * of half a standard deviation.
      */
     static double expectedRange(int n) {
         requireCount(n, 2);
-        var normal = NormalDistribution.of(0, 1);
-        var factory = new GaussIntegratorFactory();
-        double sum = 0;
-        for (double from = -9; from < 9; from += 0.5) {
-            sum += factory.legendre(20, from, from + 0.5)
-                    .integrate(z -> 2.0 * n * z * Math.pow(normal.cumulativeProbability(z), n - 1) * normal.density(z));
-        }
-        return sum;
+        return Quadrature.integrate(
+                z -> 2.0 * n * z * Math.pow(Quantiles.normal(z), n - 1) * Quantiles.normalDensity(z), -9, 9, 36);
     }
 
-    private static void requireCount(int n, int least) {
+    static void requireCount(int n, int least) {
         if (n < least) {
             throw new IllegalArgumentException("needs at least %d values, got %d".formatted(least, n));
         }

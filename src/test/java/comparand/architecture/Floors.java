@@ -22,7 +22,7 @@ final class Floors {
     static {
         // floor 0
         room("diag");
-        room("stat").with("org.apache.commons.math3", "org.apache.commons.statistics");
+        room("stat").with("org.apache.commons.math3", "org.apache.commons.rng", "org.apache.commons.statistics");
         room("document", "document.result");
         room("document.result");
         // floor 1
