@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.FormulaError;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -63,7 +64,12 @@ final class CaseDataRead {
             var cell = row.getCell(i, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
             var type = cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
             cells.add(
-                    type == CellType.NUMERIC ? Double.toString(cell.getNumericCellValue()) : cell.getStringCellValue());
+                    switch (type) {
+                        case NUMERIC -> Double.toString(cell.getNumericCellValue());
+                        case ERROR ->
+                            FormulaError.forInt(cell.getErrorCellValue()).getString();
+                        default -> cell.getStringCellValue();
+                    });
         }
         return cells;
     }

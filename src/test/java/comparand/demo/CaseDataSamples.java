@@ -63,7 +63,7 @@ final class CaseDataSamples {
         var phase = share < 0.25 ? Phase.COOLING : share < 0.65 ? Phase.STABLE : Phase.REWARMING;
         double bloodIn = round(temperature(share, phase), 1);
         double flow = round(patient.fullFlow() * (0.99 - 0.012 * (36 - bloodIn) * random.nextDouble()), 2);
-        double waterIn = round(bloodIn + waterAbove(phase), 1);
+        double waterIn = round(bloodIn + waterAbove(phase, bloodIn), 1);
         double exchange = patient.device().exchange(flow) + 0.01 * random.nextGaussian();
         double haemoglobin = round(33.3 * patient.haematocritAfter() + 0.2 * random.nextGaussian(), 1);
         double used = patient.surface()
@@ -109,11 +109,11 @@ final class CaseDataSamples {
         return wanted + 0.2 * random.nextGaussian();
     }
 
-    private double waterAbove(Phase phase) {
+    private double waterAbove(Phase phase, double bloodIn) {
         double gradient = 3.5 + 4 * random.nextDouble();
         return phase == Phase.COOLING
                 ? -gradient
-                : phase == Phase.STABLE ? 0.3 * random.nextGaussian() : Math.min(gradient, 5);
+                : phase == Phase.STABLE ? 0.3 * random.nextGaussian() : Math.min(gradient, 39.8 - bloodIn);
     }
 
     private Gases arterial() {
