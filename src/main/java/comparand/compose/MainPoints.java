@@ -55,7 +55,7 @@ final class MainPoints {
     /** All devices together, then each: so many of so many, and what is compatible with that. */
     private Optional<String> events(Metric metric) {
         var parts = new ArrayList<String>();
-        for (var c : run.compared().matched().evidence().local()) {
+        for (var c : run.compared().matched().evidence().localResults()) {
             if (c.metric().equals(metric) && c.summary() instanceof Summary.Events e) {
                 parts.add(run.names().device(c.device()) + ": "
                         + run.answers().events(e, ProportionInterval.EXACT.of(e.events(), e.of(), 0.95)));

@@ -80,7 +80,7 @@ final class QuestionChapter {
 
     /** Events are listed with their exact intervals, all devices together last. */
     private void localResults(List<Block> blocks) {
-        var local = run.compared().matched().evidence().local().stream()
+        var local = run.compared().matched().evidence().localResults().stream()
                 .filter(c -> c.metric().equals(metric))
                 .toList();
         if (local.isEmpty()) {

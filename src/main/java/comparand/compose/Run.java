@@ -49,10 +49,15 @@ final class Run {
                 .count();
     }
 
-    /** Every comparand of the run, each once: local ones, published ones, those set aside. */
+    /** Every comparand that is shown, each once: local ones, published ones, those set aside. */
     List<Comparand> comparands() {
         var all = new LinkedHashMap<String, Comparand>();
-        compared.matched().evidence().local().forEach(c -> all.put(c.id(), c));
+        compared.matched().evidence().localResults().forEach(c -> all.put(c.id(), c));
+        // of those made to meet a published value, the ones that were set beside it
+        compared.comparisons().stream()
+                .map(c -> c.pairing().ours())
+                .filter(Comparand::isLocal)
+                .forEach(c -> all.putIfAbsent(c.id(), c));
         compared.matched().evidence().published().forEach(c -> all.put(c.id(), c));
         compared.matched()
                 .evidence()

@@ -141,7 +141,7 @@ final class Workbook {
                 cells.number("col.high", 11),
                 cells.text("col.events", 60),
                 cells.text("col.id", 50));
-        var rows = run.compared().matched().evidence().local().stream()
+        var rows = run.compared().matched().evidence().localResults().stream()
                 .map(this::local)
                 .toList();
         return new Table("LocalResults", "", columns, rows, List.of());

@@ -12,6 +12,7 @@ import comparand.model.ConditionVerdict;
 import comparand.model.ConditionVerdict.Mark;
 import comparand.model.ConditionVerdict.Subject;
 import comparand.model.Evidence;
+import comparand.model.LocalPart;
 import comparand.model.Matched;
 import comparand.model.Pairing;
 import comparand.model.Pairing.Purpose;
@@ -97,8 +98,8 @@ public final class Matcher {
         if (device.equals(present)) {
             return;
         }
-        var others = local(metric, present);
-        local(metric, device).stream()
+        var others = local(metric, present, LocalPart.WHOLE);
+        local(metric, device, LocalPart.WHOLE).stream()
                 .filter(l -> isAsked(l, question))
                 .forEach(l -> others.stream()
                         .map(p -> pair(Purpose.AGAINST_PRESENT_DEVICE, l, p))
@@ -156,6 +157,10 @@ public final class Matcher {
                 .toList();
     }
 
+    private List<Comparand> local(Metric metric, String device, LocalPart part) {
+        return local(metric, device).stream().filter(c -> c.isLocal(part)).toList();
+    }
+
     private List<Comparand> published(Metric metric, String device) {
         return evidence.published().stream()
                 .filter(c -> c.metric().equals(metric) && c.device().equals(device))
@@ -170,6 +175,7 @@ public final class Matcher {
         return Comparator.comparing((Pairing p) -> !p.standing().isCompared())
                 .thenComparing(p -> against(p, Mark.DIFFERS))
                 .thenComparing(p -> against(p, Mark.NOT_REPORTED))
+                .thenComparing(p -> !p.ours().isLocal(LocalPart.WHOLE))
                 .thenComparing(Matcher::distance)
                 .thenComparing(p -> !isAsked(p.ours(), question))
                 .thenComparing(p -> p.ours().id())

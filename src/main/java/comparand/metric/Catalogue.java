@@ -74,6 +74,10 @@ public final class Catalogue {
         return inputs;
     }
 
+    public Optional<Input> input(String id) {
+        return Optional.ofNullable(inputs.get(id));
+    }
+
     /** Every condition some metric names, and every one of the shipped vocabulary, by id. */
     public Map<String, Condition> conditions() {
         return conditions;

@@ -62,6 +62,11 @@ public record Comparand(
         return origin.isLocal();
     }
 
+    /** Whether it speaks for this part of the local results. */
+    public boolean isLocal(LocalPart part) {
+        return origin.fold(published -> false, local -> local.part() == part);
+    }
+
     /** Whether a step made it comparable by changing unit, definition or form. */
     public boolean isConverted() {
         return trail.stream().anyMatch(s -> s.kind().converts());

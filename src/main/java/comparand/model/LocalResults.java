@@ -12,8 +12,7 @@ import java.util.List;
  * @param setAside results set aside
  * @param log what became of every row
  */
-public record LocalResults(
-        List<Comparand> comparands, List<LocalSeries> series, List<SetAside> setAside, RowLog log) {
+public record LocalResults(List<Comparand> comparands, List<LocalSeries> series, List<SetAside> setAside, RowLog log) {
 
     public LocalResults {
         comparands = List.copyOf(comparands);

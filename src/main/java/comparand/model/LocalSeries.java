@@ -23,6 +23,7 @@ import java.util.TreeSet;
  * taken from. One number per member; nobody counts twice.
  *
  * @param files the raw files the results come from, as trails name them
+ * @param part whether it speaks for the study's results, or was made to meet the definition of a published value
  * @param label the step or definition that sets the series apart, as printed; empty if nothing does
  * @param varying conditions in numbers, in the order of the members' amounts
  * @param worded conditions in words, in the order of the members' words
@@ -36,6 +37,7 @@ public record LocalSeries(
         Metric metric,
         String device,
         Definition definition,
+        LocalPart part,
         String label,
         SampleUnit level,
         List<VaryingCondition> varying,
@@ -46,6 +48,7 @@ public record LocalSeries(
 
     public LocalSeries {
         requireNonNull(metric, "metric");
+        requireNonNull(part, "part");
         varying = List.copyOf(varying);
         worded = List.copyOf(worded);
         fixed = Collections.unmodifiableMap(new LinkedHashMap<>(fixed));
@@ -58,7 +61,7 @@ public record LocalSeries(
 
     /** All members together. */
     public Comparand whole() {
-        return of(members, label, LocalPart.WHOLE, List.of());
+        return of(members, label, part, List.of());
     }
 
     /** The members of one centre. */

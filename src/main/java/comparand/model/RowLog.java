@@ -55,8 +55,8 @@ public record RowLog(List<FileLog> files, List<Count> counts, List<LabelUse> lab
         public FileLog {
             notes = List.copyOf(notes);
             if (rows != kept + dropped + held) {
-                throw new IllegalArgumentException("%s: %d rows, but %d kept, %d dropped and %d held"
-                        .formatted(file, rows, kept, dropped, held));
+                throw new IllegalArgumentException(
+                        "%s: %d rows, but %d kept, %d dropped and %d held".formatted(file, rows, kept, dropped, held));
             }
         }
     }

@@ -58,7 +58,7 @@ public final class Normaliser {
                             () -> published.add(comparand));
         });
         published.addAll(Interpolation.between(published, local.comparands()));
-        return new Evidence(checked, local.comparands(), published, aside);
+        return new Evidence(checked, local.comparands(), published, aside, local.log());
     }
 
     private boolean inScope(PublishedValue value) {

@@ -69,13 +69,13 @@ final class CellReaders {
         }
         var first = column.at().list().stream()
                 .map(Entries.Entry::value)
-                .filter(i -> library.catalogue().inputs().containsKey(i.value()))
+                .filter(i -> library.catalogue().input(i.value()).isPresent())
                 .findFirst();
         return first.flatMap(input -> unit(
                         input,
                         column,
                         heading,
-                        Optional.of(library.catalogue().inputs().get(input.value()).unit())))
+                        library.catalogue().input(input.value()).map(Input::unit)))
                 .map(unit -> (cell, row) -> quantities
                         .atTimePoint(column.at(), heading, row)
                         .ifPresent(id -> quantities.number(cell, heading, id, unit, row)));
@@ -108,7 +108,7 @@ final class CellReaders {
 
     private Optional<CellReader> input(Located<String> id, ColumnRecord column, String heading) {
         var inputs = library.catalogue().inputs();
-        var known = Optional.ofNullable(inputs.get(id.value()));
+        var known = library.catalogue().input(id.value());
         if (known.isEmpty()) {
             stop(
                     "input-unknown",

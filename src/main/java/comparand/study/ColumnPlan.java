@@ -13,11 +13,9 @@ import comparand.model.library.SampleUnit;
 import comparand.model.library.Separator;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -33,12 +31,7 @@ final class ColumnPlan {
      * @param missing what stands in it where a value is missing
      */
     private record Column(
-            String heading,
-            int index,
-            boolean read,
-            Set<String> missing,
-            Turn turn,
-            CellReaders.CellReader reader) {}
+            String heading, int index, boolean read, Set<String> missing, Turn turn, CellReaders.CellReader reader) {}
 
     /** When a cell is read: whose a row is before what it tells, and that before the numbers it tells of. */
     private enum Turn {
@@ -53,10 +46,6 @@ final class ColumnPlan {
     /** Roles that say what the number in another cell of the row is. */
     private static final Set<ColumnRole> TELLING =
             EnumSet.of(ColumnRole.TIME_POINT, ColumnRole.UNIT_OF_VALUE, ColumnRole.CHANNEL);
-
-    /** What counts in size classes give. */
-    private static final List<String> BINS = List.of(
-            "bubble-bin-from", "bubble-bin-to", "bubble-bin-count-upstream", "bubble-bin-count-downstream");
 
     private final Library library;
     private final boolean deviceElsewhere;
@@ -170,28 +159,6 @@ final class ColumnPlan {
                 .toList();
     }
 
-    /** The quantities that some column gives, by id, with the heading of the column. */
-    Map<String, String> quantities() {
-        var given = new HashMap<String, String>();
-        mapping.columns().stream().forEach(c -> {
-            var heading = c.key().value();
-            c.value().input().ifPresent(i -> given.put(i.value(), heading));
-            c.value().metric().ifPresent(i -> given.put(i.value(), heading));
-            c.value().condition().ifPresent(i -> given.put(i.value(), heading));
-            c.value().at().stream().forEach(e -> given.put(e.value().value(), heading));
-            c.value().measures().stream().forEach(m -> {
-                m.value().input().ifPresent(i -> given.put(i.value(), heading));
-                m.value().metric().ifPresent(i -> given.put(i.value(), heading));
-                m.value().condition().ifPresent(i -> given.put(i.value(), heading));
-                m.value().at().stream().forEach(e -> given.put(e.value().value(), heading));
-            });
-        });
-        if (holds(ColumnRole.BIN_COUNT)) {
-            BINS.forEach(id -> given.put(id, "bins"));
-        }
-        return given;
-    }
-
     private void build() {
         var headings = rows.header();
         if (headings.stream().noneMatch(mapping.columns()::has)) {
@@ -271,7 +238,8 @@ final class ColumnPlan {
                 || !column.measures().list().isEmpty()) {
             return Turn.TELLING;
         }
-        return role.filter(TOGETHER::contains).isPresent() || !column.at().list().isEmpty()
+        return role.filter(TOGETHER::contains).isPresent()
+                        || !column.at().list().isEmpty()
                 ? Turn.MEASURED
                 : Turn.WHOSE;
     }

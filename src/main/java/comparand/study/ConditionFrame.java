@@ -49,7 +49,9 @@ final class ConditionFrame {
                     .filter(Circumstance::isReported);
             here.ifPresent(c -> stated.put(c.text(), c));
             varies |= file.given().isInRows(id) || (here.isEmpty() && files.size() > 1);
-            if (condition.isNumber() && !file.given().has(id) && metric.condition(id).isPresent()) {
+            if (condition.isNumber()
+                    && !file.given().has(id)
+                    && metric.condition(id).isPresent()) {
                 file.given()
                         .plan(id, Definition.NONE)
                         .ifPresent(p -> computed.computeIfAbsent(file, f -> new HashMap<>())

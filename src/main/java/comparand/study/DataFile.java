@@ -7,8 +7,8 @@ import comparand.model.library.ConditionText;
 import comparand.model.library.DataFileRecord;
 import comparand.model.library.Entries;
 import comparand.model.library.SampleUnit;
-import java.util.Map;
 import comparand.model.library.StudyRecord;
+import java.util.Map;
 
 /**
  * One data file of a study, ready to be computed from.

@@ -33,10 +33,7 @@ final class Derivations {
      * @param inRows ids of all that varies from row to row, conditions in words among it
      */
     Derivations(
-            Catalogue catalogue,
-            Set<String> given,
-            Function<String, Optional<String>> fixedWord,
-            Set<String> inRows) {
+            Catalogue catalogue, Set<String> given, Function<String, Optional<String>> fixedWord, Set<String> inRows) {
         this.fixedWord = fixedWord;
         this.inRows = Set.copyOf(inRows);
         this.catalogue = catalogue;
@@ -110,8 +107,10 @@ final class Derivations {
     }
 
     private boolean fits(Derivation way, Definition wanted) {
-        return mayApply(way) && way.gives().aspects().entrySet().stream()
-                .allMatch(e -> wanted.get(e.getKey()).map(e.getValue()::equals).orElse(true));
+        return mayApply(way)
+                && way.gives().aspects().entrySet().stream()
+                        .allMatch(e ->
+                                wanted.get(e.getKey()).map(e.getValue()::equals).orElse(true));
     }
 
     /** Whether a formula may be used: under a fixed condition that allows it, or row by row where it varies. */

@@ -71,7 +71,8 @@ final class Described {
         return row.numbers().entrySet().stream()
                 .filter(e -> {
                     var own = before.numbers().get(e.getKey());
-                    return own != null && own.in(e.getValue().unit()) != e.getValue().value();
+                    return own != null
+                            && own.in(e.getValue().unit()) != e.getValue().value();
                 })
                 .map(Map.Entry::getKey)
                 .sorted()
@@ -101,7 +102,8 @@ final class Described {
         for (var level : Describes.values()) {
             var found = Optional.ofNullable(facts.get(level))
                     .flatMap(all -> key(level, row).map(all::get));
-            if (found.isPresent() && found.get() != row) {
+            // a row that describes its own case is joined to itself, which adds nothing
+            if (found.isPresent()) {
                 joined = joined.with(found.get());
             }
         }

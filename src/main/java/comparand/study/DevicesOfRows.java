@@ -27,9 +27,9 @@ final class DevicesOfRows {
         if (joined.device().isPresent()) {
             return Optional.of(joined);
         }
-        boolean looked = described.has(Describes.CASES) && Described.key(Describes.CASES, row).isPresent()
-                || described.has(Describes.UNITS)
-                        && Described.key(Describes.UNITS, row).isPresent();
+        boolean looked = List.of(Describes.CASES, Describes.UNITS).stream()
+                .anyMatch(level ->
+                        described.has(level) && Described.key(level, row).isPresent());
         if (looked) {
             firstUndescribed = undescribed++ == 0 ? row.line() : Math.min(firstUndescribed, row.line());
         } else {

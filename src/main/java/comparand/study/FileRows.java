@@ -1,15 +1,12 @@
 package comparand.study;
 
 import comparand.diag.Diagnostic;
-import comparand.model.UnreadableRows;
-import comparand.model.library.Describes;
-import comparand.model.library.DataFileRecord;
-import comparand.model.RowSource;
 import comparand.diag.Located;
+import comparand.model.RowSource;
+import comparand.model.UnreadableRows;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Consumer;
 
 /** The rows of one raw file, from its cells to facts: left out by decision, put together where several make one. */
@@ -74,13 +71,14 @@ final class FileRows {
             if (before == null) {
                 drafts.put(key, draft);
             } else if (draft.isWhole() && before.contradiction(draft).isPresent()) {
-                findings.add(Diagnostic.stop(
-                        "quantity-twice",
-                        file.rows().row(row.line()),
-                        "`%s` stands here a second time for one result, with another number"
-                                .formatted(before.contradiction(draft).get()),
-                        "which of the two holds cannot be told",
-                        "map the column that tells the two apart, such as `{holds: sample}`, or list one row under `dropped:`"));
+                findings.add(
+                        Diagnostic.stop(
+                                "quantity-twice",
+                                file.rows().row(row.line()),
+                                "`%s` stands here a second time for one result, with another number"
+                                        .formatted(before.contradiction(draft).get()),
+                                "which of the two holds cannot be told",
+                                "map the column that tells the two apart, such as `{holds: sample}`, or list one row under `dropped:`"));
             } else {
                 before.merge(draft);
             }

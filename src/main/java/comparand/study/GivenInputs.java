@@ -121,14 +121,16 @@ final class GivenInputs {
 
     /** A figure the device's instructions for use in force state. */
     private Optional<Printed> nominal(String metric, String device) {
-        return nominal.computeIfAbsent(metric + "|" + device, k -> library.device(device)
-                .flatMap(d -> library.source(d.instructions().value()))
-                .flatMap(s -> s.values().stream()
-                        .filter(v -> v.device().value().equals(device)
-                                && v.metric().value().equals(metric))
-                        .flatMap(v -> v.value().stream())
-                        .findFirst())
-                .map(Located::value));
+        return nominal.computeIfAbsent(
+                metric + "|" + device,
+                k -> library.device(device)
+                        .flatMap(d -> library.source(d.instructions().value()))
+                        .flatMap(s -> s.values().stream()
+                                .filter(v -> v.device().value().equals(device)
+                                        && v.metric().value().equals(metric))
+                                .flatMap(v -> v.value().stream())
+                                .findFirst())
+                        .map(Located::value));
     }
 
     private static Diagnostic lacking(Metric metric, List<Input> inputs, Located<String> asked) {

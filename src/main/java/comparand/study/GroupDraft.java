@@ -7,20 +7,46 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 
-/**
- * The rows of one device at one step while they are read: what becomes one local series.
- *
- * @param steps what sets the group apart, by condition id, as printed
- */
-record GroupDraft(
-        String device,
-        SortedMap<String, String> steps,
-        Definition definition,
-        Map<String, MemberDraft> members,
-        Map<String, DataFile> files) {
+/** The rows of one device at one step while they are read: what becomes one local series. */
+final class GroupDraft {
 
-    static GroupDraft empty(String device, SortedMap<String, String> steps, Definition definition) {
-        return new GroupDraft(device, steps, definition, new HashMap<>(), new LinkedHashMap<>());
+    private final String device;
+    private final SortedMap<String, String> steps;
+    private final Definition definition;
+    private final Map<String, MemberDraft> members = new HashMap<>();
+    private final Map<String, DataFile> files = new LinkedHashMap<>();
+
+    /**
+     * Without a row.
+     *
+     * @param steps what sets the group apart, by condition id, as printed
+     */
+    GroupDraft(String device, SortedMap<String, String> steps, Definition definition) {
+        this.device = device;
+        this.steps = steps;
+        this.definition = definition;
+    }
+
+    String device() {
+        return device;
+    }
+
+    SortedMap<String, String> steps() {
+        return steps;
+    }
+
+    Definition definition() {
+        return definition;
+    }
+
+    /** The files whose rows are in it, by path, in the order of the study. */
+    Map<String, DataFile> files() {
+        return files;
+    }
+
+    /** Any of its files, for what all of them share: the study and its unit of analysis. */
+    DataFile anyFile() {
+        return files.values().iterator().next();
     }
 
     MemberDraft member(String id, String centre, int numbers, int words) {

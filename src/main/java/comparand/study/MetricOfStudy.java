@@ -39,14 +39,14 @@ final class MetricOfStudy {
     private static final class FileShare {
         private final Located<String> asked;
         private final Way way;
-        private final Definition wanted;
+        private final Definition usual;
         private int rows;
         private int lacking;
 
-        FileShare(Located<String> asked, Way way, Definition wanted) {
+        FileShare(Located<String> asked, Way way, Definition usual) {
             this.asked = asked;
             this.way = way;
-            this.wanted = wanted;
+            this.usual = usual;
         }
     }
 
@@ -61,12 +61,16 @@ final class MetricOfStudy {
         this.findings = findings;
     }
 
-    /** A file that gives the metric, if its members are named and there is a way; else with a finding. */
-    void file(DataFile file, Located<String> asked, Definition wanted) {
+    /**
+     * A file that gives the metric, if its members are named and there is a way; else with a finding.
+     *
+     * @param usual the definition its own results follow
+     */
+    void file(DataFile file, Located<String> asked, Definition wanted, Definition usual) {
         if (!membersAreNamed(file)) {
             return;
         }
-        way(file, asked, wanted).ifPresent(way -> shares.put(file, new FileShare(asked, way, wanted)));
+        way(file, asked, wanted).ifPresent(way -> shares.put(file, new FileShare(asked, way, usual)));
     }
 
     private Optional<Way> way(DataFile file, Located<String> asked, Definition wanted) {
@@ -118,7 +122,6 @@ final class MetricOfStudy {
         }
     }
 
-
     private ConditionFrame conditions() {
         if (frame.isEmpty()) {
             frame = Optional.of(new ConditionFrame(metric, List.copyOf(shares.keySet())));
@@ -127,7 +130,7 @@ final class MetricOfStudy {
     }
 
     private static boolean keepsPoints(Gathering gathering) {
-        return gathering instanceof Gathering.Fit fit && fit.over() == Gathering.Over.MEMBER
+        return (gathering instanceof Gathering.Fit fit && fit.over() == Gathering.Over.MEMBER)
                 || gathering instanceof Gathering.Crossing
                 || gathering instanceof Gathering.Lowest;
     }
@@ -142,7 +145,7 @@ final class MetricOfStudy {
         var definition = definitionOf(file, share, row);
         var device = row.deviceId();
         return groups.computeIfAbsent(
-                GroupDraft.key(device, steps, definition), k -> GroupDraft.empty(device, steps, definition));
+                GroupDraft.key(device, steps, definition), k -> new GroupDraft(device, steps, definition));
     }
 
     private static String step(RowFacts row, String by) {
@@ -154,11 +157,17 @@ final class MetricOfStudy {
 
     /** A line or a curve runs along its x, which therefore sets no groups apart. */
     private static boolean runsAlong(Gathering gathering, String condition) {
-        return gathering instanceof Gathering.Fit fit && fit.xInput().equals(condition)
-                || gathering instanceof Gathering.Crossing crossing
-                        && crossing.xInput().equals(condition)
-                || gathering instanceof Gathering.Lowest lowest
-                        && lowest.crossings().get(0).xInput().equals(condition);
+        return along(gathering).filter(condition::equals).isPresent();
+    }
+
+    private static Optional<String> along(Gathering gathering) {
+        if (gathering instanceof Gathering.Fit fit) {
+            return Optional.of(fit.xInput());
+        }
+        if (gathering instanceof Gathering.Lowest lowest) {
+            return along(lowest.crossings().get(0));
+        }
+        return gathering instanceof Gathering.Crossing crossing ? Optional.of(crossing.xInput()) : Optional.empty();
     }
 
     private Definition definitionOf(DataFile file, FileShare share, RowFacts row) {
@@ -225,10 +234,10 @@ final class MetricOfStudy {
                 }
                 continue;
             }
-            var first = group.files().values().iterator().next();
+            var first = group.anyFile();
             var share = shares.get(first);
             if (share != null) {
-                drafts.add(new SeriesDraft(metric, group, share.way, conditions(), hasTwin(group), findings));
+                drafts.add(new SeriesDraft(metric, group, share.way, conditions(), hasTwin(group), share.usual));
             }
         }
         return drafts;

@@ -43,7 +43,8 @@ record Plan(Metric metric, Derivation way, Definition wanted, Map<Input, Optiona
 
     /** The inputs of one row, each in the unit its formula wants; empty if one is lacking. */
     Optional<Map<String, Double>> numbers(Given given) {
-        if (!way.applies().stream().allMatch(a -> a.holds(given.word(a.condition().id())))) {
+        if (!way.applies().stream()
+                .allMatch(a -> a.holds(given.word(a.condition().id())))) {
             return Optional.empty();
         }
         var numbers = new HashMap<String, Double>();

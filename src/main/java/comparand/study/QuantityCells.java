@@ -45,10 +45,7 @@ final class QuantityCells {
     /** The unit numbers of a quantity are kept in; empty, with a finding, if nothing goes by that id. */
     Optional<Unit> unitOf(Located<String> id) {
         var catalogue = library.catalogue();
-        var unit = Optional.ofNullable(catalogue.inputs().get(id.value()))
-                .map(Input::unit)
-                .or(() -> catalogue.condition(id.value()).flatMap(Condition::unit))
-                .or(() -> catalogue.find(id.value()).map(Metric::unit));
+        var unit = kept(id.value());
         if (unit.isEmpty()) {
             var known = new HashSet<>(catalogue.inputs().keySet());
             known.addAll(catalogue.conditions().keySet());
@@ -61,6 +58,15 @@ final class QuantityCells {
                     Suggest.instruction(id.value(), known)));
         }
         return unit;
+    }
+
+    private Optional<Unit> kept(String id) {
+        var catalogue = library.catalogue();
+        return catalogue
+                .input(id)
+                .map(Input::unit)
+                .or(() -> catalogue.condition(id).flatMap(Condition::unit))
+                .or(() -> catalogue.find(id).map(Metric::unit));
     }
 
     /** Whether every input of a mapping by time point is known; faults were added to the findings. */
@@ -101,10 +107,7 @@ final class QuantityCells {
         }
         var measured = quantity.get();
         var id = measured.at().list().isEmpty()
-                ? measured.input()
-                        .or(measured::condition)
-                        .or(measured::metric)
-                        .map(Located::value)
+                ? measured.input().or(measured::condition).or(measured::metric).map(Located::value)
                 : atTimePoint(measured.at(), heading, row);
         var spelling = row.unitOfValue().or(() -> measured.unit().map(Located::value));
         if (id.isEmpty()) {
@@ -119,12 +122,7 @@ final class QuantityCells {
             return;
         }
         var unit = units.computeIfAbsent(spelling.get(), QuantityCells::read);
-        var wanted = library.catalogue().inputs().containsKey(id.get())
-                ? Optional.of(library.catalogue().inputs().get(id.get()).unit())
-                : library.catalogue()
-                        .condition(id.get())
-                        .flatMap(Condition::unit)
-                        .or(() -> library.catalogue().find(id.get()).map(Metric::unit));
+        var wanted = kept(id.get());
         if (unit.isEmpty() || wanted.filter(unit.get()::convertsTo).isEmpty()) {
             row.fault(
                     "unit-dimension",

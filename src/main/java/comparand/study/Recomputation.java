@@ -40,9 +40,8 @@ final class Recomputation {
         return file.given()
                 .plan(metric.id(), wanted)
                 .filter(plan -> wanted.aspects().entrySet().stream()
-                        .filter(a -> !own.get(a.getKey())
-                                .map(a.getValue()::equals)
-                                .orElse(true))
+                        .filter(a ->
+                                !own.get(a.getKey()).map(a.getValue()::equals).orElse(true))
                         .allMatch(a -> dependsOn(plan, a.getKey())))
                 .map(Plan::followed);
     }
@@ -51,7 +50,8 @@ final class Recomputation {
     private static boolean dependsOn(Plan plan, String aspect) {
         return plan.way().gives().get(aspect).isPresent()
                 || asksFor(plan, aspect)
-                || plan.inputs().values().stream().anyMatch(p -> p.filter(q -> dependsOn(q, aspect)).isPresent());
+                || plan.inputs().values().stream()
+                        .anyMatch(p -> p.filter(q -> dependsOn(q, aspect)).isPresent());
     }
 
     /** A formula that asks for a variant refuses to be computed without it. */

@@ -7,9 +7,9 @@ import comparand.model.library.ColumnRecord;
 import comparand.model.library.ColumnRole;
 import comparand.model.library.OneOrMore;
 import comparand.model.library.SampleUnit;
-import java.util.List;
 import comparand.unit.TradeSpelling;
 import comparand.unit.Unit;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 

@@ -142,7 +142,8 @@ final class RowDraft {
         return other.numbers.entrySet().stream()
                 .filter(e -> {
                     var own = numbers.get(e.getKey());
-                    return own != null && own.in(e.getValue().unit()) != e.getValue().value();
+                    return own != null
+                            && own.in(e.getValue().unit()) != e.getValue().value();
                 })
                 .map(Map.Entry::getKey)
                 .sorted()

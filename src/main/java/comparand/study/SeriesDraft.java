@@ -1,21 +1,16 @@
 package comparand.study;
 
-import comparand.diag.Diagnostic;
+import comparand.metric.Aspect;
 import comparand.metric.Crossed;
+import comparand.metric.Definition;
 import comparand.metric.Gathering;
 import comparand.metric.Gathering.Over;
 import comparand.metric.Metric;
-import comparand.model.Comparand;
 import comparand.model.LocalMember;
 import comparand.model.LocalPart;
 import comparand.model.LocalSeries;
 import comparand.model.Step;
-import comparand.model.Summary;
-import comparand.stat.LineThroughOrigin;
-import comparand.stat.MeanEstimate;
-import comparand.stat.StraightLine;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,21 +19,20 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** A group whose rows are all read: gathered to one number per member, or to one for all of them. */
+/**
+ * A group whose rows are all read: gathered to one number per member.
+ *
+ * @param definedByName whether the definition must be named to tell the group from another of the device
+ * @param usual the definition the study's own results follow; a group by another one was made for a published value
+ */
 record SeriesDraft(
-        Metric metric,
-        GroupDraft group,
-        Way way,
-        ConditionFrame conditions,
-        boolean definedByName,
-        List<Diagnostic> findings) {
+        Metric metric, GroupDraft group, Way way, ConditionFrame conditions, boolean definedByName, Definition usual) {
 
-    /** The smallest number of members from which a line or a ratio of sums has a standard error. */
-    private static final int FEWEST = 3;
+    /** More members than these are not named one by one. */
+    private static final int NAMED = 3;
 
     /** One number per member; empty if no member has one, or the metric has only one number for all. */
     Optional<LocalSeries> series() {
@@ -77,58 +71,14 @@ record SeriesDraft(
 
             @Override
             public List<LocalMember> lowest(Gathering.Lowest lowest) {
-                return found(m -> lowest(lowest.crossings().stream()
-                        .map(c -> crossed(c, m))
-                        .toList()));
+                return found(m -> lowestOf(
+                        lowest.crossings().stream().map(c -> crossed(c, m)).toList()));
             }
         });
         return members.isEmpty() ? Optional.empty() : Optional.of(series(members));
     }
 
-    /** One number for the whole group, where the metric's gathering leaves no number per member. */
-    Optional<Comparand> together() {
-        return way.gathering().fold(new Gathering.Cases<Optional<Comparand>>() {
-            @Override
-            public Optional<Comparand> eachRow(Gathering.EachRow each) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Comparand> total(Gathering.Total total) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Comparand> sums(Gathering.Sums sums) {
-                return sums.over() == Over.GROUP ? ratioOfSums() : Optional.empty();
-            }
-
-            @Override
-            public Optional<Comparand> median(Gathering.Median median) {
-                var members = median.each() instanceof Gathering.EachRow
-                        ? members(m -> OptionalDouble.of(m.mean(0)))
-                        : ofSums();
-                return members.isEmpty() ? Optional.empty() : Optional.of(median(members));
-            }
-
-            @Override
-            public Optional<Comparand> fit(Gathering.Fit fit) {
-                return fit.over() == Over.GROUP ? line(fit) : Optional.empty();
-            }
-
-            @Override
-            public Optional<Comparand> crossing(Gathering.Crossing crossing) {
-                return Optional.empty();
-            }
-
-            @Override
-            public Optional<Comparand> lowest(Gathering.Lowest lowest) {
-                return Optional.empty();
-            }
-        });
-    }
-
-    private List<LocalMember> members(Function<MemberDraft, OptionalDouble> value) {
+    List<LocalMember> members(Function<MemberDraft, OptionalDouble> value) {
         var members = new ArrayList<LocalMember>();
         for (var draft : group.sorted()) {
             value.apply(draft).ifPresent(v -> {
@@ -149,20 +99,18 @@ record SeriesDraft(
         return new LocalMember(draft.id(), draft.centre(), value, amounts, draft.words(), draft.rows());
     }
 
-    private List<LocalMember> ofSums() {
+    List<LocalMember> ofSums() {
         return members(m -> OptionalDouble.of(way.apply(numbers(m::sum))));
     }
 
     private List<LocalMember> found(Function<MemberDraft, OptionalDouble> find) {
         return members(m -> {
             var found = find.apply(m);
-            return found.isEmpty()
-                    ? found
-                    : OptionalDouble.of(way.apply(Map.of(Gathering.FOUND, found.getAsDouble())));
+            return found.isEmpty() ? found : OptionalDouble.of(way.apply(Map.of(Gathering.FOUND, found.getAsDouble())));
         });
     }
 
-    private Map<String, Double> numbers(IntToDoubleFunction of) {
+    Map<String, Double> numbers(IntToDoubleFunction of) {
         var numbers = new HashMap<String, Double>();
         for (int i = 0; i < way.inputs().size(); i++) {
             numbers.put(way.inputs().get(i), of.applyAsDouble(i));
@@ -170,7 +118,7 @@ record SeriesDraft(
         return numbers;
     }
 
-    private int input(String id) {
+    int input(String id) {
         return way.inputs().indexOf(id);
     }
 
@@ -183,7 +131,7 @@ record SeriesDraft(
     }
 
     /** The lowest crossing, if no other may lie below it. */
-    private static OptionalDouble lowest(List<Crossed> all) {
+    private static OptionalDouble lowestOf(List<Crossed> all) {
         if (all.stream().anyMatch(c -> c instanceof Crossed.BelowSmallest)) {
             return OptionalDouble.empty();
         }
@@ -193,14 +141,15 @@ record SeriesDraft(
                 .min();
     }
 
-    private LocalSeries series(List<LocalMember> members) {
-        var file = group.files().values().iterator().next();
+    LocalSeries series(List<LocalMember> members) {
+        var file = group.anyFile();
         return new LocalSeries(
                 file.study(),
                 String.join(", ", group.files().keySet()),
                 metric,
                 group.device(),
                 group.definition(),
+                part(),
                 label(),
                 file.level(),
                 conditions.varying(),
@@ -223,12 +172,12 @@ record SeriesDraft(
                 columns()));
         var repeated = group.repeated();
         if (!repeated.isEmpty() && way.gathering() instanceof Gathering.EachRow) {
-            var level = group.files().values().iterator().next().level();
+            var level = group.anyFile().level();
             steps.add(Step.of(
                     Step.Kind.REPEATS,
                     "",
                     "members",
-                    repeated.size() == members && members > FEWEST ? "all" : String.join(", ", repeated),
+                    repeated.size() == members && members > NAMED ? "all" : String.join(", ", repeated),
                     "level",
                     level.singular()));
         }
@@ -237,113 +186,42 @@ record SeriesDraft(
 
     private String columns() {
         var headings = new TreeSet<String>();
-        group.files().values().forEach(f -> way.plan()
-                .map(p -> p.given().stream().filter(f.given()::isInRows).map(f::heading))
-                .orElseGet(() -> Stream.of(f.heading(metric.id())))
-                .forEach(headings::add));
+        group.files()
+                .values()
+                .forEach(f -> way.plan()
+                        .map(p -> p.given().stream().filter(f.given()::isInRows).map(f::heading))
+                        .orElseGet(() -> Stream.of(f.heading(metric.id())))
+                        .forEach(headings::add));
         return String.join(", ", headings);
     }
 
+    LocalPart part() {
+        return differing().isEmpty() ? LocalPart.WHOLE : LocalPart.MATCHED;
+    }
+
+    /** The variants in which the group was computed otherwise than the study's own results. */
+    private List<String> differing() {
+        return group.definition().aspects().entrySet().stream()
+                .filter(a -> metric.aspect(a.getKey())
+                        .filter(Aspect.Choice.class::isInstance)
+                        .isPresent())
+                .filter(a -> usual.get(a.getKey())
+                        .filter(own -> !own.equals(a.getValue()))
+                        .isPresent())
+                .map(a -> metric.aspect(a.getKey()).orElseThrow().shortName() + " " + String.join(" + ", a.getValue()))
+                .toList();
+    }
+
     /** What sets a group apart: its steps, and its definition where another group of the device differs by it. */
-    private String label() {
+    String label() {
         var defined = group.files().values().stream()
                 .flatMap(f -> f.columns().definedByRow().stream())
                 .distinct()
                 .filter(a -> definedByName)
                 .flatMap(a -> metric.aspect(a).stream())
                 .flatMap(a -> group.definition().get(a.id()).map(a::text).stream());
-        return Stream.concat(defined, group.steps().values().stream()).collect(Collectors.joining(", "));
-    }
-
-    /**
-     * The formula on sums over all members. Its standard error is that of leaving out one member at a time:
-     * {@code SE² = (n - 1)/n · Σ (θ₍ᵢ₎ - θ̄)²}; Efron and Tibshirani, An Introduction to the Bootstrap, 1993, ch. 11 (from
-     * memory).
-     */
-    private Optional<Comparand> ratioOfSums() {
-        var drafts = group.sorted();
-        if (drafts.size() < FEWEST) {
-            return Optional.empty();
-        }
-        ToDoubleFunction<List<MemberDraft>> formula = some ->
-                way.apply(numbers(i -> some.stream().mapToDouble(m -> m.sum(i)).sum()));
-        double all = formula.applyAsDouble(drafts);
-        var without = drafts.stream()
-                .mapToDouble(left ->
-                        formula.applyAsDouble(drafts.stream().filter(m -> m != left).toList()))
-                .toArray();
-        double mean = Arrays.stream(without).average().orElse(0);
-        double squares =
-                Arrays.stream(without).map(t -> (t - mean) * (t - mean)).sum();
-        int n = drafts.size();
-        return estimated(new MeanEstimate(all, Math.sqrt((n - 1.0) / n * squares), n - 1), "leave one out");
-    }
-
-    /** A line through one point per member. */
-    private Optional<Comparand> line(Gathering.Fit fit) {
-        var drafts = group.sorted();
-        var x = drafts.stream().mapToDouble(m -> m.mean(input(fit.xInput()))).toArray();
-        var y = drafts.stream().mapToDouble(m -> m.mean(input(fit.yInput()))).toArray();
-        if (x.length < FEWEST || fit.of(x, y).isEmpty()) {
-            return Optional.empty();
-        }
-        double slope;
-        double se;
-        double df;
-        if (fit.form() == Gathering.Fit.Form.THROUGH_ORIGIN) {
-            var line = LineThroughOrigin.through(x, y);
-            slope = line.slope();
-            se = line.slopeSe();
-            df = line.n() - 1;
-        } else {
-            var line = StraightLine.through(x, y);
-            slope = line.slope();
-            se = line.slopeSe();
-            df = line.n() - 2;
-        }
-        double value = way.apply(Map.of(Gathering.FOUND, slope));
-        double scale = slope == 0 ? 1 : Math.abs(value / slope);
-        return estimated(new MeanEstimate(value, se * scale, df), "least squares, one point per member");
-    }
-
-    private Optional<Comparand> estimated(MeanEstimate estimate, String how) {
-        var members = members(m -> OptionalDouble.of(estimate.mean()));
-        var step = Step.of(
-                Step.Kind.ESTIMATED,
-                how,
-                "n",
-                String.valueOf(members.size()),
-                "level",
-                group.files().values().iterator().next().level().plural(),
-                "value",
-                String.valueOf(estimate.mean()),
-                "se",
-                String.valueOf(estimate.se()));
-        return Optional.of(series(members)
-                .with(new Summary.Estimated(estimate, members.size()), members, label(), LocalPart.WHOLE, List.of(step)));
-    }
-
-    private Comparand median(List<LocalMember> members) {
-        var sorted = members.stream().mapToDouble(LocalMember::value).sorted().toArray();
-        int half = sorted.length / 2;
-        double median = sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
-        var step = Step.of(
-                Step.Kind.ESTIMATED,
-                "median",
-                "n",
-                String.valueOf(members.size()),
-                "level",
-                group.files().values().iterator().next().level().plural(),
-                "value",
-                String.valueOf(median),
-                "se",
-                "none");
-        return series(members)
-                .with(
-                        new Summary.Point(median, 0, Summary.PointKind.MEDIAN),
-                        members,
-                        label(),
-                        LocalPart.WHOLE,
-                        List.of(step));
+        return Stream.of(differing().stream(), defined, group.steps().values().stream())
+                .flatMap(parts -> parts)
+                .collect(Collectors.joining(", "));
     }
 }

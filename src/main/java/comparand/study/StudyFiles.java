@@ -49,10 +49,9 @@ final class StudyFiles {
         var headings = new LinkedHashMap<String, String>();
         for (var file : opened) {
             file.mapping.describes().ifPresent(level -> {
-                var given = new HashSet<>(file.columns.quantities().keySet());
-                described.file(level.value(), given);
-                file.columns.quantities().forEach((id, heading) ->
-                        headings.putIfAbsent(id, heading + " of " + file.mapping.name()));
+                var given = ColumnQuantities.of(file.mapping);
+                described.file(level.value(), given.keySet());
+                given.forEach((id, heading) -> headings.putIfAbsent(id, heading + " of " + file.mapping.name()));
             });
         }
         return opened.stream().map(o -> file(o, headings)).toList();
@@ -60,7 +59,7 @@ final class StudyFiles {
 
     private DataFile file(Opened opened, Map<String, String> described) {
         var headings = new HashMap<>(described);
-        headings.putAll(opened.columns.quantities());
+        headings.putAll(ColumnQuantities.of(opened.mapping));
         var fixed = FixedConditions.of(study, opened.mapping);
         var words = new HashSet<>(headings.keySet());
         opened.mapping.columns().stream()

@@ -124,11 +124,12 @@ final class StudyRun {
                 }
                 var own = definition(metric, file.mapping());
                 metrics.computeIfAbsent(metric.id(), id -> new MetricOfStudy(metric, false, findings))
-                        .file(file, wanted, own);
+                        .file(file, wanted, own, own);
                 for (var other : published.getOrDefault(metric.id(), List.of())) {
-                    Recomputation.definition(metric, file, own, other).ifPresent(again -> metrics.computeIfAbsent(
-                                    metric.id() + "|" + again, id -> new MetricOfStudy(metric, true, findings))
-                            .file(file, wanted, again));
+                    Recomputation.definition(metric, file, own, other)
+                            .ifPresent(again -> metrics.computeIfAbsent(
+                                            metric.id() + "|" + again, id -> new MetricOfStudy(metric, true, findings))
+                                    .file(file, wanted, again, own));
                 }
             });
         }
@@ -217,7 +218,7 @@ final class StudyRun {
         var sound = new ArrayList<GroupDraft>();
         for (var draft : metric.finish()) {
             var impossible = metric.impossible(draft.group());
-            var whole = draft.series().map(LocalSeries::whole).or(draft::together);
+            var whole = draft.series().map(LocalSeries::whole).or(() -> new GroupEstimate(draft).comparand());
             if (impossible.isPresent()) {
                 if (!metric.isRecomputed()) {
                     findings.add(impossible.get());

@@ -66,6 +66,7 @@ record Way(Metric metric, Optional<Plan> plan, List<String> inputs, List<String>
 
     private static boolean isRowByRow(Gathering gathering) {
         return gathering instanceof Gathering.EachRow
+                || gathering instanceof Gathering.Total
                 || (gathering instanceof Gathering.Median median && median.each() instanceof Gathering.EachRow);
     }
 }
