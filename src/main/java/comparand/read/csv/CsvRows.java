@@ -1,4 +1,4 @@
-package comparand.read;
+package comparand.read.csv;
 
 import comparand.diag.Span;
 import comparand.model.DataCell;
@@ -21,7 +21,7 @@ import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
 /** The rows of a separated-values file, streamed. */
-final class CsvRows implements RowSource {
+public final class CsvRows implements RowSource {
 
     private static final Pattern LINE = Pattern.compile("line (\\d+)");
 
@@ -39,7 +39,8 @@ final class CsvRows implements RowSource {
      * @param headingLine the declared line of headings; else it is the first that is not empty
      * @throws UnreadableRows if not even the headings can be read
      */
-    CsvRows(Path path, String file, char separator, Charset charset, OptionalInt headingLine) throws IOException {
+    public CsvRows(Path path, String file, char separator, Charset charset, OptionalInt headingLine)
+            throws IOException {
         this.text = new CsvText(path, file, charset);
         text.requireDeclaredEncoding();
         this.places = new CsvPlaces(text, file, separator);
@@ -47,7 +48,13 @@ final class CsvRows implements RowSource {
         this.separator = separator;
         this.declaredHeading = headingLine;
         this.header = headings();
-        Headings.require(header, declaredHeading.isPresent(), this);
+        if (header.isEmpty()) {
+            throw new UnreadableRows(
+                    Span.startOf(file),
+                    "this file holds nothing",
+                    "put a line of headings and the rows into it, or take it out of `files:`");
+        }
+        requireDistinctHeadings();
     }
 
     @Override
