@@ -2,6 +2,7 @@ package comparand.app;
 
 import comparand.metric.Catalogue;
 import comparand.model.UnreadableRows;
+import comparand.read.LibraryReader;
 import comparand.read.proposal.StudyProposal;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -16,6 +17,7 @@ final class StudyFromFiles {
 
     private final Path study;
     private final List<Path> files;
+    private final Path library;
 
     /**
      * A study that is to be written.
@@ -23,6 +25,7 @@ final class StudyFromFiles {
      * @param name of the study; else it is named after the first file
      */
     StudyFromFiles(Path library, Optional<String> name, List<Path> files) {
+        this.library = library;
         this.study = library.resolve("studies").resolve(name.orElseGet(() -> StudyProposal.nameFor(files.get(0))));
         this.files = List.copyOf(files);
     }
@@ -60,7 +63,14 @@ final class StudyFromFiles {
      * @throws UnreadableRows if a file holds no table
      */
     String proposal() throws IOException {
-        return StudyProposal.of(study.getFileName().toString(), files, Catalogue.shipped());
+        return StudyProposal.of(study.getFileName().toString(), files, catalogue());
+    }
+
+    /** With the metrics the library declares, if it can be read. */
+    private Catalogue catalogue() {
+        return Files.isDirectory(library)
+                ? LibraryReader.read(library).fold((whole, notes) -> whole.catalogue(), stops -> Catalogue.shipped())
+                : Catalogue.shipped();
     }
 
     /** Writes the record and copies the files beside it. */

@@ -16,6 +16,29 @@ final class ColumnFacts {
     /** More different words than these are names, not codes. */
     private static final int MOST_CODES = 12;
 
+    /** Words that stand for nothing measured wherever they stand. Common practice. */
+    static final Set<String> MISSING = Set.of(
+            "n.d.",
+            "n.d",
+            "nd",
+            "N.D.",
+            "n.a.",
+            "n/a",
+            "N/A",
+            "NA",
+            "na",
+            "k.A.",
+            "-",
+            "--",
+            "—",
+            "–",
+            ".",
+            "?",
+            "missing",
+            "not done",
+            "#N/A");
+
+    private static final Pattern BOUND = Pattern.compile("[<>≤≥]\\s*\\d.*");
     private static final Pattern WHOLE = Pattern.compile("[+\\-−]?\\d+");
     private static final Pattern POINT = Pattern.compile("[+\\-−]?\\d+\\.\\d+");
     private static final Pattern COMMA = Pattern.compile("[+\\-−]?\\d+,\\d+");
@@ -27,6 +50,7 @@ final class ColumnFacts {
     private int commas;
     private int maybeThousands;
     private int stored;
+    private int besideNumbers;
     private int dates;
     private int storedDates;
     private final Set<DateOrder> orders = EnumSet.allOf(DateOrder.class);
@@ -74,6 +98,7 @@ final class ColumnFacts {
             }
         } else {
             count(notNumbers, text);
+            besideNumbers += MISSING.contains(text) || BOUND.matcher(text).matches() ? 1 : 0;
         }
     }
 
@@ -105,9 +130,9 @@ final class ColumnFacts {
         return numbers - stored;
     }
 
-    /** Whether most of it is numbers. */
+    /** Whether most of it is numbers, codes for missing ones and bounds not counted. */
     boolean isNumeric() {
-        return filled > 0 && numbers * 10 >= filled * 7;
+        return numbers > 0 && numbers * 10 >= (filled - besideNumbers) * 7;
     }
 
     boolean isDates() {

@@ -5,6 +5,7 @@ import comparand.metric.Catalogue;
 import comparand.metric.Condition;
 import comparand.metric.Input;
 import comparand.metric.Metric;
+import comparand.metric.Nature;
 import comparand.model.library.ColumnRole;
 import comparand.model.library.DateOrder;
 import comparand.unit.Unit;
@@ -35,6 +36,7 @@ final class ColumnProposals {
         this.catalogue = catalogue;
         catalogue.conditions().values().forEach(c -> c.unit().ifPresent(u -> units.put(c.id(), u)));
         catalogue.inputs().values().forEach(i -> units.put(i.id(), i.unit()));
+        catalogue.all().stream().filter(ColumnProposals::isMeasured).forEach(m -> units.put(m.id(), m.unit()));
     }
 
     ColumnProposal of(String heading, ColumnFacts facts) {
@@ -54,6 +56,15 @@ final class ColumnProposals {
                 .filter(this::isKnown)
                 .map(id -> quantity(heading, id, words, facts))
                 .orElseGet(() -> unknown(heading, words, facts));
+    }
+
+    private static boolean isMeasured(Metric metric) {
+        return metric.nature() != Nature.EVENT && metric.nature() != Nature.STATED;
+    }
+
+    /** What formulas give is seldom a column. */
+    private boolean isComputed(String id) {
+        return catalogue.find(id).filter(m -> !m.derivations().isEmpty()).isPresent();
     }
 
     private boolean isKnown(String id) {
@@ -127,7 +138,9 @@ final class ColumnProposals {
         if (!taken.add(id)) {
             return ColumnProposal.ignored(heading, "another column seems to give %s already".formatted(id));
         }
-        var key = catalogue.inputs().containsKey(id) ? "input" : "condition";
+        var key = catalogue.inputs().containsKey(id)
+                ? "input"
+                : catalogue.condition(id).isPresent() ? "condition" : "metric";
         return unit.isPresent()
                 ? new ColumnProposal(
                         heading,
@@ -171,7 +184,7 @@ final class ColumnProposals {
         if (facts.isNumeric()) {
             words.readUnit()
                     .ifPresent(unit -> units.forEach((id, wanted) -> {
-                        if (unit.convertsTo(wanted) && !unit.isNumber()) {
+                        if (unit.convertsTo(wanted) && !unit.isNumber() && !isComputed(id)) {
                             fitting.add(id);
                         }
                     }));
@@ -184,8 +197,11 @@ final class ColumnProposals {
     /** The metrics that could be computed from the quantities proposed, directly or by a formula. */
     List<String> computable() {
         return catalogue.all().stream()
-                .filter(m -> m.derivations().stream()
-                        .anyMatch(d -> d.inputs().stream().map(Input::id).allMatch(taken::contains)))
+                .filter(ColumnProposals::isMeasured)
+                .filter(m -> taken.contains(m.id())
+                        || m.derivations().stream()
+                                .anyMatch(
+                                        d -> d.inputs().stream().map(Input::id).allMatch(taken::contains)))
                 .map(Metric::id)
                 .toList();
     }

@@ -6,33 +6,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 
 /** The proposed mapping of one table. */
 final class FileProposal {
-
-    /** Words that stand for nothing measured wherever they stand. Common practice. */
-    private static final Set<String> MISSING = Set.of(
-            "n.d.",
-            "n.d",
-            "nd",
-            "N.D.",
-            "n.a.",
-            "n/a",
-            "N/A",
-            "NA",
-            "na",
-            "k.A.",
-            "-",
-            "--",
-            "—",
-            "–",
-            ".",
-            "?",
-            "missing",
-            "not done",
-            "#N/A");
 
     private final RawTable table;
     private final Map<String, ColumnFacts> facts = new LinkedHashMap<>();
@@ -100,7 +77,7 @@ final class FileProposal {
         var codes = new LinkedHashMap<String, Integer>();
         numeric()
                 .forEach((h, f) -> f.notNumbers().forEach((word, n) -> {
-                    if (MISSING.contains(word)) {
+                    if (ColumnFacts.MISSING.contains(word)) {
                         codes.merge(word, n, Integer::sum);
                     }
                 }));
@@ -150,7 +127,7 @@ final class FileProposal {
         }
         numeric()
                 .forEach((heading, f) -> f.notNumbers().keySet().stream()
-                        .filter(w -> !MISSING.contains(w))
+                        .filter(w -> !ColumnFacts.MISSING.contains(w))
                         .findFirst()
                         .ifPresent(w -> questions.add(
                                 "what `%s` among the numbers of `%s` means: list it under `missing:`, or correct it"

@@ -45,15 +45,15 @@ final class TradeWords {
         quantity("bubble-count-downstream", "count down");
         quantity("phase", "phase");
 
-        role(ColumnRole.DEVICE, "device", "oxygenator", "device id", "model");
+        role(ColumnRole.DEVICE, "device", "oxygenator", "device id", "model", "gerät");
         role(ColumnRole.UNIT, "unit", "unit id", "device unit", "serial", "serial no");
         role(ColumnRole.RUN, "run", "run id");
-        role(ColumnRole.CASE, "case", "case id", "patient", "patient id");
-        role(ColumnRole.CENTRE, "centre", "center", "hospital", "site");
-        role(ColumnRole.SAMPLE, "sample", "sample no", "sample id");
+        role(ColumnRole.CASE, "case", "case id", "patient", "patient id", "fall");
+        role(ColumnRole.CENTRE, "centre", "center", "hospital", "site", "klinik");
+        role(ColumnRole.SAMPLE, "sample", "sample no", "sample id", "probe");
         role(ColumnRole.TIME_POINT, "time point", "timepoint");
         role(ColumnRole.DATE, "date", "day");
-        role(ColumnRole.REMARK, "remark", "remarks", "note", "notes", "comment", "comments");
+        role(ColumnRole.REMARK, "remark", "remarks", "note", "notes", "comment", "comments", "bemerkung");
     }
 
     private TradeWords() {}
