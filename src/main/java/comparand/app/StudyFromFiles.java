@@ -15,6 +15,7 @@ import java.util.Optional;
 /** A new study in a library: copies of raw files with the mapping proposed for them. */
 final class StudyFromFiles {
 
+    private final String id;
     private final Path study;
     private final List<Path> files;
     private final Path library;
@@ -26,7 +27,8 @@ final class StudyFromFiles {
      */
     StudyFromFiles(Path library, Optional<String> name, List<Path> files) {
         this.library = library;
-        this.study = library.resolve("studies").resolve(name.orElseGet(() -> StudyProposal.nameFor(files.get(0))));
+        this.id = name.orElseGet(() -> StudyProposal.nameFor(files.get(0)));
+        this.study = library.resolve("studies").resolve(id);
         this.files = List.copyOf(files);
     }
 
@@ -37,7 +39,6 @@ final class StudyFromFiles {
 
     /** Why it cannot be written, as a sentence; empty if nothing stands in the way. */
     Optional<String> obstacle() {
-        var id = study.getFileName().toString();
         if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
             return Optional.of(
                     "`%s` is no name for a study: use small letters, digits and single hyphens.".formatted(id));
@@ -63,7 +64,7 @@ final class StudyFromFiles {
      * @throws UnreadableRows if a file holds no table
      */
     String proposal() throws IOException {
-        return StudyProposal.of(study.getFileName().toString(), files, catalogue());
+        return StudyProposal.of(id, files, catalogue());
     }
 
     /** With the metrics the library declares, if it can be read. */

@@ -112,13 +112,25 @@ public final class CsvRows implements RowSource {
             return false;
         });
         if (declaredHeading.isPresent() && (found.isEmpty() || headingLine != declaredHeading.getAsInt())) {
-            throw new UnreadableRows(
-                    Span.startOf(file),
-                    "line %d, declared to hold the headings, is empty or not there"
-                            .formatted(declaredHeading.getAsInt()),
-                    "write the number of the line with the headings under `header-row:`");
+            throw noHeadings();
         }
         return List.copyOf(found);
+    }
+
+    private UnreadableRows noHeadings() {
+        return new UnreadableRows(
+                Span.startOf(file),
+                "line %d, declared to hold the headings, is empty or not there".formatted(declaredHeading.orElse(1)),
+                "write the number of the line with the headings under `header-row:`");
+    }
+
+    private void skipToHeadings(CsvReader<CsvRecord> csv) {
+        try {
+            csv.skipLines(declaredHeading.orElse(1) - 1);
+        } catch (CsvParseException e) {
+            // the file has fewer lines than that
+            throw noHeadings();
+        }
     }
 
     /** Returns false to stop reading. */
@@ -136,7 +148,7 @@ public final class CsvRows implements RowSource {
                         .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                         .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                         .ofCsvRecord(in)) {
-            csv.skipLines(declaredHeading.orElse(1) - 1);
+            skipToHeadings(csv);
             boolean first = true;
             for (var record : csv) {
                 if (!visitor.visit(record, first)) {
