@@ -1,5 +1,6 @@
 package comparand.app;
 
+import comparand.model.UnreadableRows;
 import comparand.read.yaml.RecordSchema;
 import java.io.IOException;
 import java.io.InputStream;
@@ -7,8 +8,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
@@ -17,7 +20,11 @@ import picocli.CommandLine.ParentCommand;
         name = "start",
         description = {
             "Writes a new library: one commented record of each kind, and a JSON Schema of each for your editor.",
-            "The records hold an invented example and build as they are; replace them by your own."
+            "The records hold an invented example and build as they are; replace them by your own.",
+            "",
+            "With --from, raw CSV and XLSX files are looked at, copied into a study of the library, which may be there"
+                    + " already, and a mapping of their columns is proposed. Every assumption stands in it as a comment;"
+                    + " what only you can decide stops every run until you have."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
@@ -43,8 +50,57 @@ final class StartCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DIR", description = "A folder that is not there yet, or is empty")
     private Path folder;
 
+    @Option(
+            names = "--from",
+            paramLabel = "FILE",
+            arity = "1..*",
+            description = "Raw data files, .csv, .tsv, .txt or .xlsx")
+    private List<Path> from = List.of();
+
+    @Option(
+            names = "--study",
+            paramLabel = "NAME",
+            description = "Name of the new study (default: that of the first file)")
+    private Optional<String> study = Optional.empty();
+
     @Override
     public Integer call() throws IOException {
+        return from.isEmpty() ? library() : study();
+    }
+
+    private int study() throws IOException {
+        var fresh = new StudyFromFiles(folder, study, from);
+        boolean isNew = !Files.exists(folder) || !isTaken(folder);
+        var obstacle =
+                isNew || Files.isDirectory(folder.resolve("studies")) || Files.isDirectory(folder.resolve("devices"))
+                        ? fresh.obstacle()
+                        : Optional.of("`%s` is there and is no library.".formatted(folder));
+        if (obstacle.isPresent()) {
+            main.console().complain(obstacle.get());
+            return Exit.STOPPED;
+        }
+        try {
+            var proposal = fresh.proposal();
+            if (isNew) {
+                writeAll();
+            }
+            fresh.write(proposal);
+            main.hasWritten();
+        } catch (UnreadableRows e) {
+            main.console()
+                    .complain("%s: %s. To mend it: %s.".formatted(e.place().file(), e.problem(), e.fix()));
+            return Exit.STOPPED;
+        } catch (IOException e) {
+            main.console().complain("The study could not be written: " + Output.reason(e) + ".");
+            return Exit.STOPPED;
+        }
+        main.console().say("wrote a proposed mapping to " + fresh.folder().resolve("study.yaml"));
+        main.console().say("every assumption in it is a comment; settle what stands under `undecided:`");
+        main.console().say("next: comparand check " + folder);
+        return Exit.DONE;
+    }
+
+    private int library() throws IOException {
         if (isTaken(folder)) {
             main.console()
                     .complain("`%s` is %s; a new library wants a folder of its own."

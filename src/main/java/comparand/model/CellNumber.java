@@ -16,6 +16,12 @@ public final class CellNumber {
 
     private static final BigDecimal LARGEST = new BigDecimal("1e30");
 
+    /** No number, and no slip of one, is longer. */
+    private static final int LONGEST = 60;
+
+    private static final String DECLARE =
+            "correct the cell, list its code under `missing:`, or declare the file's decimal sign under `decimal:`";
+
     /** A way in which cells are written that are no plain number, with what to say and to do about it. */
     private record Slip(Pattern form, String problem, String fix) {}
 
@@ -78,27 +84,26 @@ public final class CellNumber {
     }
 
     private static Parsed<PrintedNumber> text(String text, Optional<DecimalSign> decimal) {
-        var slip = text.length() > 60
+        // the raised dot of journals is no sign that instruments write
+        var read = decimal.filter(d -> text.indexOf('·') < 0).map(d -> PrintedNumber.read(text, d));
+        return read.isPresent() && read.get() instanceof Parsed.Ok<PrintedNumber> number
+                ? number
+                : explained(text, read);
+    }
+
+    private static Parsed<PrintedNumber> explained(String text, Optional<Parsed<PrintedNumber>> read) {
+        var slip = text.length() > LONGEST || isScientific(text)
                 ? Optional.<Slip>empty()
                 : SLIPS.stream().filter(s -> s.form.matcher(text).matches()).findFirst();
-        if (slip.isPresent() && !isScientific(text)) {
+        if (slip.isPresent()) {
             return fault(text, slip.get().problem, slip.get().fix);
         }
-        if (decimal.isEmpty()) {
-            return fault(
-                    text,
-                    "`%s` is stored as a text",
-                    "store it as a number, or declare the decimal sign of such texts under `decimal:`");
-        }
-        return PrintedNumber.read(text, decimal.get())
-                .fold(
-                        Parsed::ok,
-                        fault -> Parsed.fault(
-                                fault.at(),
-                                fault.length(),
-                                fault.problem(),
-                                "correct the cell, list its code under `missing:`, or declare the file's decimal sign under"
-                                        + " `decimal:`"));
+        return read.map(r -> r.<Parsed<PrintedNumber>>fold(
+                        Parsed::ok, f -> Parsed.fault(f.at(), f.length(), f.problem(), DECLARE)))
+                .orElseGet(() -> fault(
+                        text,
+                        "`%s` is stored as a text",
+                        "store it as a number, or declare the decimal sign of such texts under `decimal:`"));
     }
 
     /** A power of ten has a message of its own. */

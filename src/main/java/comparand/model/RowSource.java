@@ -1,6 +1,7 @@
 package comparand.model;
 
 import comparand.diag.Span;
+import java.util.HashSet;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -22,6 +23,23 @@ public interface RowSource {
      * @throws UnreadableRows if the file cannot be read to its end
      */
     void forEach(Consumer<Row> visitor);
+
+    /**
+     * Refuses one heading over two columns: which of them a mapping means, nobody could say.
+     *
+     * @throws UnreadableRows at the heading that stands there a second time
+     */
+    default void requireDistinctHeadings() {
+        var seen = new HashSet<String>();
+        for (int i = 0; i < header().size(); i++) {
+            if (!seen.add(header().get(i))) {
+                throw new UnreadableRows(
+                        heading(i),
+                        "the heading `%s` stands over two columns".formatted(header().get(i)),
+                        "give each column a heading of its own");
+            }
+        }
+    }
 
     /** Where a heading stands. */
     Span heading(int cell);

@@ -5,6 +5,7 @@ import comparand.diag.Located;
 import comparand.diag.Span;
 import comparand.model.RowSource;
 import comparand.model.library.DataFileRecord;
+import comparand.read.csv.CsvRows;
 import comparand.read.workbook.WorkbookRows;
 import java.io.IOException;
 import java.nio.charset.Charset;

@@ -34,10 +34,12 @@ final class Floors {
         room("model", "model.library", "metric", "unit", "stat", "diag");
         room("model.library", "metric", "unit", "stat", "diag");
         // floor 4: the stages see the floors below them, and never each other
-        stage("read", "read.yaml", "read.workbook").with("de.siegmar.fastcsv");
+        stage("read", "read.yaml", "read.csv", "read.workbook");
+        room("read.csv", "model", "model.library", "diag").with("de.siegmar.fastcsv");
         room("read.yaml", "model.library", "unit", "diag")
                 .with("org.snakeyaml.engine", "com.fasterxml.jackson.databind");
         room("read.workbook", "model", "unit", "diag").with("org.apache.poi", "org.xml.sax", "javax.xml.parsers");
+        room("read.proposal", "read.csv", "read.workbook", "model", "model.library", "metric", "unit", "diag");
         stage("check");
         stage("study");
         stage("normalise");

@@ -20,6 +20,37 @@ class SpanTest {
         assertThat(Span.startOf("a.yaml")).isEqualTo(new Span("a.yaml", 1, 1, 1));
     }
 
+    /** Columns as spreadsheets name them: after Z comes AA; the last of .xlsx is XFD, number 16384. */
+    @ParameterizedTest
+    @CsvSource({"1, A1", "26, Z1", "27, AA1", "52, AZ1", "53, BA1", "702, ZZ1", "703, AAA1", "16384, XFD1"})
+    void aCellIsNamedAsSpreadsheetsNameIt(int column, String name) {
+        assertThat(Span.cell("r.xlsx", "Cases", 1, column).cellName()).isEqualTo(name);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            quoteCharacter = '`',
+            value = {
+                "Cases, Cases!F17",
+                "Fälle_2, Fälle_2!F17",
+                "My cases, 'My cases'!F17",
+                "Ann's, 'Ann''s'!F17",
+                "2026, '2026'!F17"
+            })
+    void aSheetWhoseNameIsNoWordStandsInQuotes(String sheet, String within) {
+        assertThat(Span.cell("studies/a/r.xlsx", sheet, 17, 6)).hasToString("studies/a/r.xlsx, " + within);
+    }
+
+    @Test
+    void aCellHasNoParts() {
+        var cell = Span.cell("r.xlsx", "Cases", 17, 6);
+
+        assertThat(cell.part(3, 2)).isEqualTo(cell);
+        assertThat(cell.isCell()).isTrue();
+        assertThat(Span.startOf("a.yaml").isCell()).isFalse();
+        assertThatThrownBy(() -> Span.cell("r.xlsx", "", 1, 1)).isInstanceOf(IllegalArgumentException.class);
+    }
+
     @ParameterizedTest(name = "line {0}, column {1}, length {2}")
     @CsvSource(
             useHeadersInDisplayName = false,

@@ -79,7 +79,7 @@ final class OpenWorkbook implements Closeable {
 
     /** Reads a sheet from top to bottom; a visitor may end it by throwing {@link Enough}. */
     void read(WorkbookXml.Sheet sheet, SheetVisitor visitor) {
-        try (var xml = parts.getSheet(sheet.part())) {
+        try (var xml = part(sheet)) {
             var texts = new ReadOnlySharedStringsTable(archive, false);
             var styles = parts.getStylesTable();
             parse(
@@ -90,8 +90,14 @@ final class OpenWorkbook implements Closeable {
             // the visitor has seen what it came for
         } catch (IOException | OpenXML4JException | SAXException | ParserConfigurationException e) {
             throw unreadable(file, e);
-        } catch (OpenXML4JRuntimeException | IllegalArgumentException | IndexOutOfBoundsException e) {
-            throw unreadable(file, e);
+        }
+    }
+
+    private InputStream part(WorkbookXml.Sheet sheet) throws IOException, OpenXML4JException {
+        try {
+            return parts.getSheet(sheet.part());
+        } catch (OpenXML4JRuntimeException | IllegalArgumentException e) {
+            throw new IOException("no such part", e);
         }
     }
 
@@ -122,9 +128,12 @@ final class OpenWorkbook implements Closeable {
     }
 
     private static UnreadableRows unreadable(String file, Exception cause) {
+        boolean bomb = String.valueOf(cause.getMessage()).contains("Zip bomb");
         return new UnreadableRows(
                 Span.startOf(file),
-                "this file is not a whole workbook of the kind .xlsx",
+                bomb
+                        ? "this workbook unpacks into far more than its size"
+                        : "this file is not a whole workbook of the kind .xlsx",
                 "open it in a spreadsheet program and save it anew, without a password",
                 cause);
     }

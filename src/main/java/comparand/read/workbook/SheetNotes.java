@@ -4,7 +4,6 @@ import comparand.diag.Diagnostic;
 import comparand.diag.Span;
 import comparand.model.UnreadableRows;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.apache.poi.ss.util.CellAddress;
@@ -49,16 +48,7 @@ final class SheetNotes {
                     "this cell holds a formula whose result the workbook does not hold%s".formatted(andMore(met)),
                     "open the workbook in a spreadsheet program, let it compute, and save it");
         });
-        var seen = new HashSet<String>();
-        for (int i = 0; i < rows.header().size(); i++) {
-            if (!seen.add(rows.header().get(i))) {
-                throw new UnreadableRows(
-                        rows.heading(i),
-                        "the heading `%s` stands over two columns"
-                                .formatted(rows.header().get(i)),
-                        "give each column a heading of its own");
-            }
-        }
+        rows.requireDistinctHeadings();
     }
 
     /** Notes, none of which stops anything. */

@@ -5,6 +5,7 @@ import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.xml.sax.Attributes;
+import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
 
 /**
@@ -48,7 +49,15 @@ final class SheetXml extends DefaultHandler {
     }
 
     @Override
-    public void startElement(String uri, String name, String qualified, Attributes attributes) {
+    public void startElement(String uri, String name, String qualified, Attributes attributes) throws SAXException {
+        try {
+            start(name, attributes);
+        } catch (IllegalArgumentException e) {
+            throw new SAXException("an attribute of <" + name + "> is no number or cell", e);
+        }
+    }
+
+    private void start(String name, Attributes attributes) {
         switch (name) {
             case "row" -> {
                 var number = attributes.getValue("r");
@@ -110,7 +119,7 @@ final class SheetXml extends DefaultHandler {
     }
 
     @Override
-    public void endElement(String uri, String name, String qualified) {
+    public void endElement(String uri, String name, String qualified) throws SAXException {
         switch (name) {
             case "v", "t" -> inValue = false;
             case "rPh" -> inPhonetic = false;
@@ -122,7 +131,7 @@ final class SheetXml extends DefaultHandler {
         }
     }
 
-    private void endCell() {
+    private void endCell() throws SAXException {
         if (formula && !hasValue && !type.equals("str")) {
             visitor.cell(row, column, DataCell.blank(), SheetVisitor.Source.FORMULA_WITHOUT_RESULT);
         } else if (hasValue) {
@@ -133,7 +142,16 @@ final class SheetXml extends DefaultHandler {
         }
     }
 
-    private DataCell content(String stored) {
+    /** Faults of the file only: what a visitor does with a cell has faults of its own. */
+    private DataCell content(String stored) throws SAXException {
+        try {
+            return typed(stored);
+        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+            throw new SAXException("a cell does not hold what its type says", e);
+        }
+    }
+
+    private DataCell typed(String stored) {
         return switch (type) {
             case "s" -> DataCell.of(texts.get(Integer.parseInt(stored.strip())));
             case "str", "inlineStr" -> DataCell.of(stored);

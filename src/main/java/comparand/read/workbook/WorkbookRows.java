@@ -149,6 +149,12 @@ public final class WorkbookRows implements RowSource {
                         "`%s` stands left of the first heading".formatted(content.text()),
                         "give its column a heading, or take it out");
             }
+            if (cells.size() > column - firstColumn) {
+                throw new UnreadableRows(
+                        Span.cell(file, sheet, row + 1, column + 1),
+                        "this cell stands behind one further right in the workbook's text",
+                        "open the workbook in a spreadsheet program and save it anew");
+            }
             while (cells.size() < column - firstColumn) {
                 cells.add(DataCell.blank());
             }

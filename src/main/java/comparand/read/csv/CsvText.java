@@ -1,4 +1,4 @@
-package comparand.read;
+package comparand.read.csv;
 
 import comparand.diag.Span;
 import comparand.model.UnreadableRows;
@@ -10,6 +10,7 @@ import java.io.PushbackReader;
 import java.io.Reader;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.Charset;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CodingErrorAction;
@@ -79,7 +80,20 @@ final class CsvText {
         }
     }
 
-    private boolean isWholeWithSignsBeyondAscii() throws IOException {
+    /** Whether every byte belongs to the encoding. */
+    boolean isWhole() throws IOException {
+        var buffer = new char[CHUNK];
+        try (Reader text = open()) {
+            while (text.read(buffer) >= 0) {
+                // only that it can be read counts
+            }
+            return true;
+        } catch (CharacterCodingException e) {
+            return false;
+        }
+    }
+
+    boolean isWholeWithSignsBeyondAscii() throws IOException {
         var buffer = new char[CHUNK];
         boolean beyond = false;
         try (Reader text = open()) {
@@ -88,7 +102,7 @@ final class CsvText {
                     beyond = buffer[i] > 0x7F;
                 }
             }
-        } catch (java.nio.charset.CharacterCodingException notUtf8) {
+        } catch (CharacterCodingException e) {
             return false;
         }
         return beyond;

@@ -1,4 +1,4 @@
-package comparand.read;
+package comparand.read.csv;
 
 import comparand.diag.Span;
 import java.io.BufferedReader;

@@ -1,4 +1,4 @@
-package comparand.read;
+package comparand.read.csv;
 
 import comparand.diag.Span;
 import comparand.model.DataCell;
@@ -21,7 +21,7 @@ import java.util.function.Consumer;
 import java.util.regex.Pattern;
 
 /** The rows of a separated-values file, streamed. */
-final class CsvRows implements RowSource {
+public final class CsvRows implements RowSource {
 
     private static final Pattern LINE = Pattern.compile("line (\\d+)");
 
@@ -39,7 +39,8 @@ final class CsvRows implements RowSource {
      * @param headingLine the declared line of headings; else it is the first that is not empty
      * @throws UnreadableRows if not even the headings can be read
      */
-    CsvRows(Path path, String file, char separator, Charset charset, OptionalInt headingLine) throws IOException {
+    public CsvRows(Path path, String file, char separator, Charset charset, OptionalInt headingLine)
+            throws IOException {
         this.text = new CsvText(path, file, charset);
         text.requireDeclaredEncoding();
         this.places = new CsvPlaces(text, file, separator);
@@ -47,7 +48,13 @@ final class CsvRows implements RowSource {
         this.separator = separator;
         this.declaredHeading = headingLine;
         this.header = headings();
-        Headings.require(header, declaredHeading.isPresent(), this);
+        if (header.isEmpty()) {
+            throw new UnreadableRows(
+                    Span.startOf(file),
+                    "this file holds nothing",
+                    "put a line of headings and the rows into it, or take it out of `files:`");
+        }
+        requireDistinctHeadings();
     }
 
     @Override
@@ -105,13 +112,25 @@ final class CsvRows implements RowSource {
             return false;
         });
         if (declaredHeading.isPresent() && (found.isEmpty() || headingLine != declaredHeading.getAsInt())) {
-            throw new UnreadableRows(
-                    Span.startOf(file),
-                    "line %d, declared to hold the headings, is empty or not there"
-                            .formatted(declaredHeading.getAsInt()),
-                    "write the number of the line with the headings under `header-row:`");
+            throw noHeadings();
         }
         return List.copyOf(found);
+    }
+
+    private UnreadableRows noHeadings() {
+        return new UnreadableRows(
+                Span.startOf(file),
+                "line %d, declared to hold the headings, is empty or not there".formatted(declaredHeading.orElse(1)),
+                "write the number of the line with the headings under `header-row:`");
+    }
+
+    private void skipToHeadings(CsvReader<CsvRecord> csv) {
+        try {
+            csv.skipLines(declaredHeading.orElse(1) - 1);
+        } catch (CsvParseException e) {
+            // the file has fewer lines than that
+            throw noHeadings();
+        }
     }
 
     /** Returns false to stop reading. */
@@ -129,7 +148,7 @@ final class CsvRows implements RowSource {
                         .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                         .extraFieldStrategy(FieldMismatchStrategy.IGNORE)
                         .ofCsvRecord(in)) {
-            csv.skipLines(declaredHeading.orElse(1) - 1);
+            skipToHeadings(csv);
             boolean first = true;
             for (var record : csv) {
                 if (!visitor.visit(record, first)) {
