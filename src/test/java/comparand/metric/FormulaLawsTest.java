@@ -3,6 +3,8 @@ package comparand.metric;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Label;
 import net.jqwik.api.Property;
@@ -224,12 +226,12 @@ class FormulaLawsTest {
         for (var gas : new String[] {"po2", "pco2"}) {
             var id = "outlet-" + gas;
             for (var rule : Computed.metric(id + "-at-blood-temperature")
-                    .aspect("temperature-rule")
+                    .aspect(gas + "-temperature-rule")
                     .orElseThrow()
                     .words()) {
-                var warm = Computed.from(q(id, p, "mmHg"), "temperature=37 °C").under("temperature-rule", rule);
+                var warm = Computed.from(q(id, p, "mmHg"), "temperature=37 °C").under(gas + "-temperature-rule", rule);
                 var cold = Computed.from(q(id, p, "mmHg"), q("temperature", t, "°C"))
-                        .under("temperature-rule", rule);
+                        .under(gas + "-temperature-rule", rule);
                 assertThat(warm.value(id + "-at-blood-temperature")).isCloseTo(p, within(TINY));
                 assertThat(cold.value(id + "-at-blood-temperature")).isLessThan(p);
             }
