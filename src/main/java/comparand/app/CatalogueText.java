@@ -5,8 +5,10 @@ import comparand.metric.Bounds;
 import comparand.metric.Catalogue;
 import comparand.metric.Condition;
 import comparand.metric.ConditionUse;
+import comparand.metric.Definition;
 import comparand.metric.Derivation;
 import comparand.metric.Effect;
+import comparand.metric.Gathering;
 import comparand.metric.Metric;
 import comparand.metric.Role;
 import comparand.metric.Variant;
@@ -81,6 +83,14 @@ final class CatalogueText {
         d.inputs()
                 .forEach(i -> out.append("    %-10s %s, in %s (%s)%n"
                         .formatted(i.symbol(), i.meaning(), i.unit().isNumber() ? "1" : i.unit(), i.id())));
+        d.gives()
+                .aspects()
+                .forEach((aspect, words) ->
+                        out.append("    gives %s: %s%n".formatted(aspect, String.join(" + ", words))));
+        if (!(d.gathering() instanceof Gathering.EachRow)) {
+            out.append("    rows: %s%n".formatted(GatheringText.of(d.gathering())));
+        }
+        d.applies().forEach(a -> out.append("    %s%n".formatted(a)));
         out.append("    after %s%n".formatted(d.citation()));
     }
 
@@ -124,7 +134,8 @@ final class CatalogueText {
 
     private static void worked(WorkedValue w, StringBuilder out) {
         var inputs = new TreeMap<>(w.inputs());
-        out.append("  %s from %s%n    %s%n".formatted(w.result(), inputs, w.citation()));
+        var under = w.definition().equals(Definition.NONE) ? "" : " under " + w.definition();
+        out.append("  %s from %s%s%n    %s%n".formatted(w.result(), inputs, under, w.citation()));
     }
 
     private static String role(Role role) {

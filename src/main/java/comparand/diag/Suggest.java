@@ -8,6 +8,11 @@ import java.util.Optional;
 /** "Did you mean": the known word nearest to a mistyped one. */
 public final class Suggest {
 
+    /** A list of more names than this is read by nobody. */
+    private static final int MOST_LISTED = 60;
+
+    private static final int LIKELIEST = 12;
+
     private Suggest() {}
 
     /**
@@ -26,15 +31,39 @@ public final class Suggest {
                 .map(Candidate::word);
     }
 
-    /** "Write `temperature`" when something is near, else the whole list of what could stand there. */
+    /** "Write `temperature`" when something is near, else the list of what could stand there. */
     public static String instruction(String word, Collection<String> known) {
         if (known.isEmpty()) {
             return "nothing of the kind is known here: take it out, or add it first";
         }
         return nearest(word, known)
                 .map(k -> "did you mean `" + k + "`?")
-                .orElseGet(() -> "known here: "
-                        + String.join(", ", known.stream().sorted().toList()));
+                .orElseGet(() -> "known here: " + listed(word, known));
+    }
+
+    /** All names in order; of very many, those that begin like the word, whole or in one of their parts. */
+    private static String listed(String word, Collection<String> known) {
+        if (known.size() <= MOST_LISTED) {
+            return String.join(", ", known.stream().sorted().toList());
+        }
+        var likeliest = known.stream()
+                .sorted(Comparator.comparingInt((String k) -> -sharedBeginning(word, k))
+                        .thenComparing(Comparator.naturalOrder()))
+                .limit(LIKELIEST)
+                .toList();
+        return "%s and %d more".formatted(String.join(", ", likeliest), known.size() - likeliest.size());
+    }
+
+    private static int sharedBeginning(String word, String name) {
+        int longest = 0;
+        for (var part : name.split("-", -1)) {
+            int shared = 0;
+            while (shared < Math.min(word.length(), part.length()) && word.charAt(shared) == part.charAt(shared)) {
+                shared++;
+            }
+            longest = Math.max(longest, shared);
+        }
+        return longest;
     }
 
     private record Candidate(String word, int distance) {}

@@ -11,7 +11,6 @@ import java.util.function.Function;
  */
 final class BloodGasAtTemperature {
 
-    private static final String RULE = "temperature-rule";
     private static final Citation ANALYSER =
             Citation.read("Manuals of blood gas analysers", "temperature correction, as on open pages");
     private static final Citation BRADLEY = Citation.read(
@@ -93,33 +92,33 @@ final class BloodGasAtTemperature {
     }
 
     static Metric ph(boolean inlet) {
-        return card(inlet, Side::ph, "pH", "pH", PH)
+        return card(inlet, "ph", Side::ph, "pH", "pH", PH)
                 .unit("[pH]")
                 .plausible(6.9, 7.8)
                 .possible(6.5, 8.0)
                 .worked(worked("7.5029 [pH]", "7.40 + 0.0147 × 7", side(inlet).ph(), "7.40 [pH]"))
                 .worked(worked("7.505 [pH]", "7.40 + 0.105", side(inlet).ph(), "7.40 [pH]")
-                        .under(RULE, "fixed"))
+                        .under(aspect("ph"), "fixed"))
                 .build();
     }
 
     static Metric pco2(boolean inlet) {
-        return card(inlet, Side::pco2, "carbon dioxide pressure", "PCO₂", PCO2)
+        return card(inlet, "pco2", Side::pco2, "carbon dioxide pressure", "PCO₂", PCO2)
                 .unit("mmHg")
                 .plausible(10, 100)
                 .possible(3, 200)
                 .worked(worked("29.448 mmHg", "40 × 10^-0.133", side(inlet).pco2(), "40 mmHg"))
                 .worked(worked("28.514 mmHg", "40 × 10^-0.147", side(inlet).pco2(), "40 mmHg")
-                        .under(RULE, "0.021"))
+                        .under(aspect("pco2"), "0.021"))
                 .worked(worked("29.687 mmHg", "40 × 10^-0.1295", side(inlet).pco2(), "40 mmHg")
-                        .under(RULE, "0.0185"))
+                        .under(aspect("pco2"), "0.0185"))
                 .worked(worked("30.0 mmHg", "40 × 0.750", side(inlet).pco2(), "40 mmHg")
-                        .under(RULE, "printed-table"))
+                        .under(aspect("pco2"), "printed-table"))
                 .build();
     }
 
     static Metric po2(boolean inlet) {
-        return card(inlet, Side::po2, "oxygen pressure", "PO₂", PO2)
+        return card(inlet, "po2", Side::po2, "oxygen pressure", "PO₂", PO2)
                 .unit("mmHg")
                 .plausible(15, 650)
                 .possible(3, 760)
@@ -129,12 +128,17 @@ final class BloodGasAtTemperature {
                                 "100 × exp(-0.059661 × 7)",
                                 side(inlet).po2(),
                                 "100 mmHg")
-                        .under(RULE, "severinghaus"))
+                        .under(aspect("po2"), "severinghaus"))
                 .worked(worked("60.67 mmHg", "100 × 10^-0.217", side(inlet).po2(), "100 mmHg")
-                        .under(RULE, "0.031"))
+                        .under(aspect("po2"), "0.031"))
                 .worked(worked("60.0 mmHg", "100 × 0.600", side(inlet).po2(), "100 mmHg")
-                        .under(RULE, "printed-table"))
+                        .under(aspect("po2"), "printed-table"))
                 .build();
+    }
+
+    /** Each gas has rules of its own. */
+    private static String aspect(String gas) {
+        return gas + "-temperature-rule";
     }
 
     private static Side side(boolean inlet) {
@@ -142,7 +146,7 @@ final class BloodGasAtTemperature {
     }
 
     private static Metric.Builder card(
-            boolean inlet, Function<Side, Input> letter, String name, String symbol, List<Rule> rules) {
+            boolean inlet, String gas, Function<Side, Input> letter, String name, String symbol, List<Rule> rules) {
         var input = letter.apply(side(inlet));
         var card = Metric.named(
                         input.id() + "-at-blood-temperature",
@@ -158,10 +162,10 @@ final class BloodGasAtTemperature {
                             in -> rule.to.applyAsDouble(in.of(input), in.of(Letters.TEMPERATURE)),
                             input,
                             Letters.TEMPERATURE)
-                    .giving(RULE, rule.id));
+                    .giving(aspect(gas), rule.id));
         }
         return card.aspect(new Aspect.Choice(
-                        RULE,
+                        aspect(gas),
                         "rule of the temperature correction",
                         "correction",
                         Role.DECIDES,

@@ -1,7 +1,5 @@
 package comparand.metric;
 
-import java.util.List;
-
 /** Priming volume against what the device offers for it: per membrane area, and per largest labelled flow. */
 final class PrimeRatios {
 
@@ -50,14 +48,7 @@ final class PrimeRatios {
                 .nature(Nature.STATED)
                 .better(Better.LESS)
                 .aspect(new Aspect.Parts("parts filled", Role.DECIDES, DevicePart.OXYGENATOR, false))
-                .aspect(new Aspect.Choice(
-                        "state",
-                        "state in which it is measured",
-                        "state",
-                        Role.DECIDES,
-                        "static",
-                        List.of(new Variant("static", "filled at rest"), new Variant("dynamic", "filled at flow")),
-                        List.of()))
+                .aspect(PrimingVolume.STATE)
                 .confusedWith("priming-volume")
                 .cites(Citation.commonPractice("geometry of the device"));
     }

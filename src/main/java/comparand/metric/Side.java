@@ -27,6 +27,11 @@ enum Side {
         return Input.of(word() + "-" + id, symbol + "_" + suffix, meaning + " at the " + word(), unit);
     }
 
+    private Input analysed(String id, String symbol, String meaning, String unit) {
+        var meant = "%s at the %s, of the sample at 37 °C".formatted(meaning, word());
+        return Input.of(word() + "-" + id, symbol + "_" + suffix, meant, unit);
+    }
+
     Input pressure() {
         return letter("pressure", "P", "blood pressure", "mmHg");
     }
@@ -45,17 +50,17 @@ enum Side {
 
     /** As an analyser gives it: of the sample at 37 °C. */
     Input po2() {
-        return letter("po2", "PO₂", "oxygen pressure, of the sample at 37 °C,", "mmHg");
+        return analysed("po2", "PO₂", "oxygen pressure", "mmHg");
     }
 
     /** As an analyser gives it: of the sample at 37 °C. */
     Input pco2() {
-        return letter("pco2", "PCO₂", "carbon dioxide pressure, of the sample at 37 °C,", "mmHg");
+        return analysed("pco2", "PCO₂", "carbon dioxide pressure", "mmHg");
     }
 
     /** As an analyser gives it: of the sample at 37 °C. */
     Input ph() {
-        return letter("ph", "pH", "pH, of the sample at 37 °C,", "[pH]");
+        return analysed("ph", "pH", "pH", "[pH]");
     }
 
     Input oxygenContent() {

@@ -106,6 +106,7 @@ final class DeclaredMetrics {
         record.citations()
                 .forEach(
                         c -> card.cites(new Citation(c.work().value(), c.place().value(), Citation.Trust.DECLARED)));
+        unit.ifPresent(u -> new DeclaredFormula(record, u, findings).onto(card));
         return findings.size() == before ? Optional.of(card.build()) : Optional.empty();
     }
 

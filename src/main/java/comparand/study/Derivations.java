@@ -95,10 +95,13 @@ final class Derivations {
         var lacking = new ArrayList<Input>();
         for (var input : way.inputs()) {
             if (!given.contains(input.id())) {
+                // what a careful reader records as a condition is named itself, not what it could be computed of
                 var deeper = catalogue
                         .find(input.id())
-                        .filter(m -> !m.derivations().isEmpty())
+                        .filter(m -> !m.derivations().isEmpty()
+                                && catalogue.condition(input.id()).isEmpty())
                         .map(m -> missing(m, wanted, onTheWay))
+                        .filter(below -> !below.isEmpty())
                         .orElse(List.of(input));
                 lacking.addAll(deeper);
             }

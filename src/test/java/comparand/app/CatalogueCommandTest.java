@@ -74,6 +74,23 @@ class CatalogueCommandTest {
         }
     }
 
+    @Test
+    void howRowsAreGatheredAndWhenAFormulaHoldsIsPrintedInWords() {
+        assertThat(CommandLineUse.run("catalogue", "bubble-count-reduction").out())
+                .contains(
+                        "gives aggregation: pooled",
+                        "rows: inputs summed over all rows of all units or cases, the formula applied once",
+                        "rows: the median over units, runs or cases, each by inputs summed over the rows of each");
+        assertThat(CommandLineUse.run("catalogue", "outlet-saturation").out())
+                .contains("only when blood species is human", "under saturation-kind: kelman");
+        assertThat(CommandLineUse.run("catalogue", "reference-blood-flow").out())
+                .contains("rows: the lowest of: blood-flow at which oxygen-transfer-per-litre falls to 45, linear");
+        assertThat(CommandLineUse.run("catalogue", "uptake-per-oxygen-fraction").out())
+                .contains("rows: slope of oxygen-transfer on corrected-oxygen-fraction, least squares with intercept,"
+                        + " through one point per unit or case");
+        assertThat(CommandLineUse.run("catalogue", "pressure-drop").out()).doesNotContain("rows:", "only when");
+    }
+
     @ParameterizedTest(name = "{0} for {1}")
     @CsvSource(
             useHeadersInDisplayName = false,
@@ -87,11 +104,14 @@ class CatalogueCommandTest {
     }
 
     @Test
-    void aMetricLikeNoOtherIsAnsweredWithAllThereAre() {
+    void aMetricLikeNoOtherIsAnsweredWithTheLikeliestAndHowManyThereAre() {
         var run = CommandLineUse.run("catalogue", "birthday");
 
         assertThat(run.code()).isEqualTo(64);
-        assertThat(run.err()).contains(Catalogue.shipped().ids());
+        int all = Catalogue.shipped().ids().size();
+        assertThat(run.err())
+                .contains("known here: blood-viscosity, body-surface-area, bubble-count-downstream, ")
+                .contains("and " + (all - 12) + " more");
     }
 
     @Test

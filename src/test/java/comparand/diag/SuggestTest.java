@@ -119,4 +119,17 @@ class SuggestTest {
 
         assertThat(Suggest.instruction(typed, shuffled)).isEqualTo(Suggest.instruction(typed, KNOWN));
     }
+
+    @Test
+    void ofVeryManyNamesThoseThatBeginLikeTheWordComeFirstAndTheRestAreCounted() {
+        var many = new ArrayList<>(KNOWN);
+        for (int i = 0; i < 90; i++) {
+            many.add("other-" + (char) ('a' + i / 26) + (char) ('a' + i % 26));
+        }
+
+        assertThat(Suggest.instruction("prime", many))
+                .startsWith("known here: priming-volume, pressure-drop, ")
+                .endsWith(" and 85 more");
+        assertThat(Suggest.instruction("birthday", KNOWN)).contains(KNOWN).doesNotContain("more");
+    }
 }

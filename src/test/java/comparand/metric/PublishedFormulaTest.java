@@ -141,12 +141,13 @@ class PublishedFormulaTest {
         for (var row : rows) {
             var blood = Computed.from(
                             "temperature=%d °C".formatted((int) row[0]), "outlet-pco2=100 mmHg", "outlet-po2=100 mmHg")
-                    .under("temperature-rule", "printed-table");
+                    .under("pco2-temperature-rule", "printed-table")
+                    .under("po2-temperature-rule", "printed-table");
 
             assertThat(blood.value("outlet-pco2-at-blood-temperature")).isCloseTo(100 * row[2], within(1e-9));
             assertThat(blood.value("outlet-po2-at-blood-temperature")).isCloseTo(100 * row[3], within(1e-9));
             assertThat(blood.with("outlet-ph=7.40 [pH]")
-                            .under("temperature-rule", "fixed")
+                            .under("ph-temperature-rule", "fixed")
                             .value("outlet-ph-at-blood-temperature"))
                     .isCloseTo(7.40 + row[1], within(1e-9));
         }

@@ -50,7 +50,23 @@ public record MetricRecord(
         @Meaning("Metrics that go by a similar name and are another quantity") @Key("not-to-be-confused-with")
         Optional<OneOrMore<Located<String>>> confusedWith,
 
-        @Meaning("Where it is defined") @AtLeast(1) List<CitationRecord> citations) {
+        @Meaning("Where it is defined") @AtLeast(1) List<CitationRecord> citations,
+
+        @Meaning("The quantities its formula takes") List<InputRecord> inputs,
+
+        @Meaning(
+                "Arithmetic over the symbols of the inputs: + - * / ^ ( ) sqrt exp ln log10 min max abs; units are converted")
+        Optional<Located<String>> formula,
+
+        @Meaning(
+                "yes if the formula takes bare numbers in the units of its inputs, and gives one in the unit of the metric")
+        Optional<Located<YesNo>> empirical,
+
+        @Meaning("The variants of the definition that the formula follows") @Key("formula-follows")
+        Entries<Located<String>> formulaFollows,
+
+        @Meaning("Worked values, at least one if there is a formula")
+        List<WorkedRecord> worked) {
 
     public String id() {
         return metric.value();
