@@ -67,6 +67,27 @@ class ComparisonLawsTest {
                 .isTrue();
     }
 
+    @Property
+    void theCautiousIntervalIsNeverNarrowerThanWelchs(
+            @ForAll @DoubleRange(min = 0.1, max = 5) double se1,
+            @ForAll @DoubleRange(min = 0.1, max = 5) double se2,
+            @ForAll @IntRange(min = 1, max = 40) int df1,
+            @ForAll @IntRange(min = 1, max = 40) int df2) {
+        var a = new MeanEstimate(7, se1, df1);
+        var b = new MeanEstimate(5, se2, df2);
+        var cautious = CochranCox.interval(a, b, 0.95);
+        var welch = MeanDifference.of(a, b).interval(0.95);
+
+        assertThat(cautious.halfWidth()).isGreaterThanOrEqualTo(welch.halfWidth() * (1 - 1e-6));
+        assertThat((cautious.low() + cautious.high()) / 2).isCloseTo(2, within(1e-9));
+        double v1 = se1 * se1;
+        double v2 = se2 * se2;
+        double t = (v1 * Quantiles.t(0.975, df1) + v2 * Quantiles.t(0.975, df2)) / (v1 + v2);
+        assertThat(cautious.halfWidth()).isCloseTo(t * Math.sqrt(v1 + v2), within(1e-6 * t * Math.sqrt(v1 + v2)));
+        assertThat(CochranCox.interval(new MeanEstimate(7, 0, 3), new MeanEstimate(5, 0, 3), 0.95))
+                .isEqualTo(new Interval(2, 2));
+    }
+
     @Test
     void aRatioOfMeansNearZeroIsRefused() {
         var clear = new MeanEstimate(10, 1, 9);
