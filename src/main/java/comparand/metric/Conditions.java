@@ -30,6 +30,10 @@ public final class Conditions {
 
     // flows and gas
     public static final Condition BLOOD_FLOW = add(Condition.number("blood-flow", "blood flow", "flow", "L/min"));
+    /** Of a case or run; what a label allows is held against it too. */
+    public static final Condition LARGEST_BLOOD_FLOW =
+            add(Condition.number("largest-blood-flow", "largest blood flow", "flow max", "L/min"));
+
     public static final Condition FLOW_INDEX =
             add(Condition.number("flow-index", "blood flow per body surface", "flow/m²", "L/min/m²"));
     public static final Condition WATER_FLOW = add(Condition.number("water-flow", "water flow", "water", "L/min"));

@@ -3,6 +3,7 @@ package comparand.study;
 import comparand.diag.Diagnostic;
 import comparand.diag.Span;
 import comparand.metric.Condition;
+import comparand.metric.Conditions;
 import comparand.model.Library;
 import comparand.model.RowLog.LabelUse;
 import comparand.model.library.DeviceRecord;
@@ -55,7 +56,10 @@ final class LabelledLimits {
     private static Optional<Double> amount(DataFile file, RowFacts row, LabelRecord label) {
         var id = label.limits().value();
         var unit = label.range().value().low().unit();
-        var measured = row.numbers().get(id);
+        var largest = id.equals(Conditions.BLOOD_FLOW.id())
+                ? Optional.ofNullable(row.numbers().get(Conditions.LARGEST_BLOOD_FLOW.id()))
+                : Optional.<Measured>empty();
+        var measured = largest.orElse(row.numbers().get(id));
         if (measured != null) {
             return measured.unit().convertsTo(unit) ? Optional.of(measured.in(unit)) : Optional.empty();
         }
