@@ -147,8 +147,8 @@ final class DeclaredFormula {
             return true;
         }
         var logarithmic =
-                bySymbol.values().stream().filter(i -> !hasSteps(i.unit())).findFirst();
-        if (logarithmic.isPresent() || !hasSteps(unit)) {
+                bySymbol.values().stream().filter(i -> i.unit().isLogarithmic()).findFirst();
+        if (logarithmic.isPresent() || unit.isLogarithmic()) {
             stop(
                     "formula-dimension",
                     text,
@@ -175,14 +175,6 @@ final class DeclaredFormula {
                             return false;
                         },
                         fault -> unreadable(text, "formula-dimension", fault).isPresent());
-    }
-
-    private static boolean hasSteps(Unit unit) {
-        try {
-            return unit.stepIn(unit).signum() > 0 && !unit.code().contains("[pH]");
-        } catch (ArithmeticException logarithmic) {
-            return false;
-        }
     }
 
     private Computation computation(Formula formula) {

@@ -58,6 +58,11 @@ public final class Unit {
         return dimension.isNone() && scale.equals(Scale.ONE);
     }
 
+    /** Whether numbers in it are logarithms, as pH is: then they do not add up. */
+    public boolean isLogarithmic() {
+        return scale instanceof Scale.NegativeLog10;
+    }
+
     /** Whether numbers in this unit can be converted to the other. */
     public boolean convertsTo(Unit other) {
         return dimension.equals(other.dimension);
