@@ -108,6 +108,11 @@ public final class Metric {
         return b.limits;
     }
 
+    /** How a value is brought to standard blood at the inlet, if that can be done. */
+    public Optional<InletStandard> inletStandard() {
+        return b.inletStandard;
+    }
+
     /** Outside of these a value is worth a second look. */
     public Bounds plausible() {
         return b.plausible;
@@ -161,6 +166,7 @@ public final class Metric {
         private List<ConditionUse> conditions = new ArrayList<>();
         private Optional<String> interpolatesOver = Optional.empty();
         private Optional<String> limits = Optional.empty();
+        private Optional<InletStandard> inletStandard = Optional.empty();
         private Bounds plausible = Bounds.ANY;
         private Bounds possible = Bounds.ANY;
         private List<Citation> citations = new ArrayList<>();
@@ -236,6 +242,11 @@ public final class Metric {
 
         public Builder limits(Condition condition) {
             limits = Optional.of(condition.id());
+            return this;
+        }
+
+        public Builder inletStandard(InletStandard standard) {
+            inletStandard = Optional.of(standard);
             return this;
         }
 

@@ -233,6 +233,103 @@ class ConclusionsTest {
     }
 
     @Test
+    @DisplayName("4: oxygen transfer of Ardley at 65 % inlet saturation is 87.7 (3.1): +1.9 (-2.5 to 6.2), not settled")
+    void anotherInletMadeSame() {
+        var pair = demo.pair("oxygen-transfer/quillane-15/1.5 L/min", "B23");
+
+        assertThat(pair.get("standing").asText()).isEqualTo("same-after-conversion");
+        assertThat(demo.comparand("B23").get("summary").get("shown").asText()).isEqualTo("87.7 (3.1)");
+        assertThat(shown(pair)).isEqualTo("+1.9 (−2.5 to 6.2)");
+        assertThat(mark(pair, "inlet-saturation")).isEqualTo("made-same");
+        assertThat(pair.get("answer").get("difference").get("verdict").asText()).isEqualTo("not-settled");
+        inBoth("+1.9 (−2.5 to 6.2)", "Brought from inlet oxygen saturation 60 % to 65 %");
+        assertThat(demo.pdf()).doesNotContain("−10.2");
+    }
+
+    @Test
+    @DisplayName("5: 78 mL/min without volume basis: 7.9 lower read at STPD, 5.7 higher read at BTPS; not compared")
+    void aVolumeWithoutItsBasis() {
+        var pair = demo.pair("oxygen-transfer/mirrowen-12/1.2 L/min", "B14");
+
+        assertThat(pair.get("standing").asText()).isEqualTo("not-reported");
+        inBoth("ours is 7.9 mL/min lower; read at BTPS", "it is 64 mL/min at STPD, and ours is 5.7 mL/min higher");
+    }
+
+    @Test
+    @DisplayName("13: outlets of all runs at 1.0 L/min are full: the test shows the blood, not the device, and says so")
+    void fullOutletsShowTheBlood() {
+        for (var device : List.of("quillane-15", "mirrowen-12", "skarrow-kid")) {
+            assertThat(texts(demo.comparand("oxygen-transfer/" + device + "/1.0 L/min")
+                                            .get("steps"))
+                                    .toString()
+                            + demo.comparand("oxygen-transfer/" + device + "/1.0 L/min")
+                                    .get("steps"))
+                    .contains("at least 98")
+                    .contains("not the device");
+        }
+        assertThat(demo.pdf()).contains("this shows haemoglobin and the blood at the inlet, not the device");
+    }
+
+    @Test
+    @DisplayName(
+            "14: free haemoglobin, Skarrow minus Quillane: -6 (-16 to 4), 10 and 23 cases, other hospitals: not settled")
+    void freeHaemoglobinOfPatients() {
+        var pair = demo.pair("plasma-free-haemoglobin/skarrow-kid", "plasma-free-haemoglobin/quillane-15");
+
+        assertThat(shown(pair)).isEqualTo("−6 (−16 to 4)");
+        assertThat(pair.get("answer")
+                        .get("difference")
+                        .get("interval")
+                        .get("low")
+                        .asDouble())
+                .isCloseTo(-16.0, within(0.05));
+        assertThat(pair.get("answer")
+                        .get("difference")
+                        .get("interval")
+                        .get("high")
+                        .asDouble())
+                .isCloseTo(4.0, within(0.05));
+        assertThat(sizes("plasma-free-haemoglobin/skarrow-kid")).isEqualTo(10);
+        assertThat(sizes("plasma-free-haemoglobin/quillane-15")).isEqualTo(23);
+        assertThat(pair.get("answer").get("difference").get("verdict").asText()).isEqualTo("not-settled");
+        assertThat(texts(pair.get("remarks")))
+                .anySatisfy(r -> assertThat(r).contains("side by side only in St Aldwyn"));
+        inBoth("side by side only in St Aldwyn", "Skarrow was used in Lake Ferran, St Aldwyn");
+    }
+
+    @Test
+    @DisplayName("15: platelets against Dunmore after SE to SD: +3.0 (-4.3 to 10.3), not settled")
+    void plateletsAfterConversion() {
+        var pair = demo.pair("platelet-change/mirrowen-12", "B32");
+
+        assertThat(pair.get("standing").asText()).isEqualTo("same-after-conversion");
+        assertThat(shown(pair)).isEqualTo("+3.0 (−4.3 to 10.3)");
+        assertThat(pair.get("answer").get("difference").get("verdict").asText()).isEqualTo("not-settled");
+        assertThat(demo.comparand("B32").get("summary").get("sd").asDouble()).isCloseTo(11.7, within(0.05));
+    }
+
+    @Test
+    @DisplayName(
+            "17: pressure drop in cases: only Norrisgate has Mirrowen and Quillane: +13 (2 to 24): higher, 10 not settled")
+    void withinOneHospital() {
+        var within = demo.pair("pressure-drop/mirrowen-12/Norrisgate", "pressure-drop/quillane-15/Norrisgate");
+        var all = demo.pair("three-hospitals/pressure-drop/mirrowen-12", "three-hospitals/pressure-drop/quillane-15");
+
+        assertThat(within.get("purpose").asText()).isEqualTo("within-centre");
+        assertThat(shown(within)).isEqualTo("+13 (2 to 24)");
+        assertThat(within.get("answer").get("difference").get("verdict").asText())
+                .isEqualTo("higher-margin-open");
+        assertThat(all.get("standing").asText()).isEqualTo("conditions-differ");
+        inBoth(
+                "at Norrisgate: +13 mmHg (95 % CI 2 to 24): higher; whether by as much as 10 mmHg is not settled",
+                "+13");
+    }
+
+    private int sizes(String value) {
+        return demo.comparand(value).get("sizes").get("cases").asInt();
+    }
+
+    @Test
     @DisplayName("what lies beside: bounds, kPa, other water flow, figure reading, and what is set aside")
     void theRestOfTheBenchmarkValues() {
         assertThat(demo.pair("pressure-drop/mirrowen-12/1.2 L/min", "B13")
@@ -251,10 +348,6 @@ class ConclusionsTest {
                         .get("meeting")
                         .asInt())
                 .isEqualTo(6);
-        assertThat(demo.pair("oxygen-transfer/quillane-15/1.5 L/min", "B23")
-                        .get("standing")
-                        .asText())
-                .isEqualTo("conditions-differ");
         var aside = Built.all(demo.results().get("set-aside")).stream()
                 .collect(Collectors.toMap(
                         a -> a.get("value").asText(), a -> a.get("reason").asText()));
