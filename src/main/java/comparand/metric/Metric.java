@@ -282,27 +282,12 @@ public final class Metric {
          *     interpolation over a condition it does not name
          */
         public Metric build() {
-            if (symbol.isBlank() || meaning.isBlank()) {
-                throw new IllegalArgumentException(id + " needs a symbol and a meaning");
-            }
-            if (citations.isEmpty()) {
-                throw new IllegalArgumentException(id + " needs a citation");
-            }
-            if (!derivations.isEmpty() && worked.isEmpty()) {
-                throw new IllegalArgumentException(id + " has a formula and no worked value");
-            }
-            interpolatesOver.ifPresent(over -> {
-                if (conditions.stream().noneMatch(c -> c.condition().id().equals(over))) {
-                    throw new IllegalArgumentException(
-                            id + " interpolates over " + over + ", which is not among its conditions");
-                }
-            });
             derivations = List.copyOf(derivations);
             aspects = List.copyOf(aspects);
             conditions = List.copyOf(conditions);
             citations = List.copyOf(citations);
             worked = List.copyOf(worked);
-            return new Metric(this);
+            return WholeCard.checked(new Metric(this));
         }
     }
 }

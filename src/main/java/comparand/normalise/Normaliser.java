@@ -59,10 +59,10 @@ public final class Normaliser {
                             why -> aside.add(new SetAside(comparand, why.reason(), why.detail())),
                             () -> published.add(comparand));
         });
-        published.addAll(Interpolation.between(published, local.comparands()));
         var ours = new ArrayList<>(local.comparands());
         var tolerances = new Tolerances(catalogue, checked.dossier());
         ours.addAll(new LocalFooting(tolerances, checked.dossier().smallestGroup()).of(local.series(), published));
+        published.addAll(Interpolation.between(published, local.comparands()));
         return new Evidence(checked, ours, published, aside, local.log());
     }
 
