@@ -22,11 +22,17 @@ record Admitted(Optional<String> held, List<Effect> effects) {
 
     /** Whether a metric is kept from seeing the row. */
     boolean excludes(MetricOfStudy metric, DataFile file) {
-        return effects.stream()
-                .anyMatch(e -> e.fold(
-                        () -> false,
-                        () -> true,
-                        some -> some.metrics().contains(metric.id()) && !metric.follows(file, some.except()),
-                        needing -> metric.needs(file, needing.quantity())));
+        return effects.stream().anyMatch(e -> excludes(e, metric, file));
+    }
+
+    /** Whether an effect keeps a metric of a file from a row. */
+    static boolean excludes(Effect effect, MetricOfStudy metric, DataFile file) {
+        return effect.fold(
+                () -> false,
+                () -> true,
+                some -> metric.isAskedOf(file)
+                        && some.metrics().contains(metric.id())
+                        && !metric.follows(file, some.except()),
+                needing -> metric.needs(file, needing.quantity()));
     }
 }

@@ -84,6 +84,10 @@ final class MetricOfStudy {
         return metric.id();
     }
 
+    boolean isAskedOf(DataFile file) {
+        return shares.containsKey(file);
+    }
+
     /** Whether a file's results follow a definition in every aspect of it; never, if it has none. */
     boolean follows(DataFile file, Definition definition) {
         var share = shares.get(file);

@@ -12,6 +12,7 @@ import comparand.study.quality.QualityRules;
 import comparand.unit.PrintedRange;
 import comparand.unit.Unit;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,12 +43,19 @@ final class QualityOfRows {
     }
 
     private final DataFile file;
+    private final Collection<MetricOfStudy> metrics;
     private final FileFormulas formulas;
     private final List<QualityRule> rules;
     private final Map<QualityRule, Map<Severity, Found>> found = new LinkedHashMap<>();
 
-    QualityOfRows(DataFile file) {
+    /**
+     * No row yet.
+     *
+     * @param metrics those that the study's files are asked for
+     */
+    QualityOfRows(DataFile file, Collection<MetricOfStudy> metrics) {
         this.file = file;
+        this.metrics = metrics;
         this.formulas = new FileFormulas(file);
         this.rules = QualityRules.forFile(new QualityRules.OwnLimits() {
             @Override
@@ -99,9 +107,16 @@ final class QualityOfRows {
             rule.look(row)
                     // what only the description of the case gives rise to is said once, of the row that describes it
                     .filter(f -> row.touchedOwn() || !(f.effect() instanceof Effect.Remark))
+                    .filter(f -> isWorthAWord(f.effect()))
                     .ifPresent(f -> said.add(new Said(rule, f)));
         }
         return said;
+    }
+
+    private boolean isWorthAWord(Effect effect) {
+        return !(effect instanceof Effect.Exclude some)
+                || some.isFault()
+                || metrics.stream().anyMatch(m -> Admitted.excludes(effect, m, file));
     }
 
     private void note(QualityRule rule, Severity severity, int line, String message) {

@@ -106,7 +106,7 @@ final class StudyRun {
     private void describe(DataFile file) {
         var level = file.mapping().describes().orElseThrow().value();
         var log = new FileLogDraft(study.id(), file.path());
-        var quality = new QualityOfRows(file);
+        var quality = new QualityOfRows(file, metrics.values());
         var found = new FileRows(file, described, log).forEach(row -> {
             var admitted = quality.admit(row, row, log);
             admitted.held().ifPresentOrElse(reason -> described.hold(level, row, reason), () -> log.kept(row.rows()));
@@ -178,7 +178,7 @@ final class StudyRun {
     private void read(DataFile file) {
         var log = new FileLogDraft(study.id(), file.path());
         var devices = new DevicesOfRows(file, described);
-        var quality = new QualityOfRows(file);
+        var quality = new QualityOfRows(file, metrics.values());
         int before = findings.size();
         findings.addAll(new FileRows(file, described, log).forEach(row -> row(file, row, log, devices, quality)));
         findings.addAll(quality.findings(log));

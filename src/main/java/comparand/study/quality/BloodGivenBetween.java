@@ -16,7 +16,8 @@ final class BloodGivenBetween implements QualityRule {
     private static final List<String> BEFORE = List.of("platelet-count-before", "fibrinogen-before");
     private static final Effect EFFECT = new Effect.Exclude(
             Set.of("corrected-platelet-change", "corrected-fibrinogen-change"),
-            Definition.NONE.with("dilution-correction", List.of("none")));
+            Definition.NONE.with("dilution-correction", List.of("none")),
+            false);
 
     @Override
     public String code() {

@@ -20,9 +20,14 @@ public sealed interface Effect {
         return new Hold();
     }
 
-    /** The row takes part, but in none of these metrics. */
+    /** The row is at fault, and takes part in all but these metrics. */
     static Effect exclude(String... metrics) {
-        return new Exclude(Set.of(metrics), Definition.NONE);
+        return new Exclude(Set.of(metrics), Definition.NONE, true);
+    }
+
+    /** Nothing is wrong with the row; it only has nothing to say about a metric. */
+    static Effect silentOn(String metric) {
+        return new Exclude(Set.of(metric), Definition.NONE, false);
     }
 
     record Remark() implements Effect {}
@@ -33,8 +38,9 @@ public sealed interface Effect {
      * The row is kept from some metrics.
      *
      * @param except the variant of their definition that may see the row all the same; none if it has no aspect
+     * @param isFault whether it is worth a word where nobody asks for any of these metrics
      */
-    record Exclude(Set<String> metrics, Definition except) implements Effect {
+    record Exclude(Set<String> metrics, Definition except, boolean isFault) implements Effect {
         public Exclude {
             metrics = Set.copyOf(metrics);
             requireNonNull(except, "except");

@@ -34,7 +34,7 @@ final class WaterNearBlood implements QualityRule {
                 ? Optional.of(new QualityFinding(
                         "`inlet-water-temperature` %s °C is less than 3 °C from `inlet-blood-temperature` %s °C"
                                 .formatted(Amounts.plain(water.get(), 3), Amounts.plain(blood.get(), 3)),
-                        Effect.exclude("performance-factor")))
+                        Effect.silentOn("performance-factor")))
                 : Optional.empty();
     }
 }
