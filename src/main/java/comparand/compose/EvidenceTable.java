@@ -19,12 +19,14 @@ final class EvidenceTable {
     private final Edition edition;
     private final Cells cells;
     private final SharedTables shared;
+    private final LocalDataTables localData;
 
     EvidenceTable(Run run, Edition edition, ResultSet results) {
         this.run = run;
         this.edition = edition;
         this.cells = new Cells(run);
         this.shared = new SharedTables(run, results);
+        this.localData = new LocalDataTables(run, results.rowLog());
     }
 
     Document document() {
@@ -35,6 +37,7 @@ final class EvidenceTable {
                         sections.add(new QuestionChapter(run, cells, question, metric).section()));
         sections.add(new Section(
                 say("sheet.characteristics"), say("sheet.about.characteristics"), List.of(shared.characteristics())));
+        sections.add(new Section(say("sheet.local-data"), say("table.local-data"), List.of(localData.counts())));
         sections.add(new Section(say("table.sources"), say("sheet.about.sources"), List.of(shared.sources())));
         sections.add(new Section(say("table.aside"), say("sheet.about.aside"), List.of(shared.setAside())));
         sections.add(new Section(

@@ -15,6 +15,7 @@ final class Remarks {
     private final Words words;
     private final Figures figures;
     private final ConditionLine conditions;
+    private final CentreText centres;
     private final int family;
 
     /**
@@ -22,7 +23,8 @@ final class Remarks {
      *
      * @param family how many comparisons the adjusted p values allow for
      */
-    Remarks(Words words, Figures figures, ConditionLine conditions, int family) {
+    Remarks(Words words, Figures figures, ConditionLine conditions, CentreText centres, int family) {
+        this.centres = centres;
         this.words = words;
         this.figures = figures;
         this.conditions = conditions;
@@ -49,6 +51,9 @@ final class Remarks {
                     figures.number(nominal.difference() + nominal.rounding(), decimals),
                     "unit",
                     metric.differenceUnit()));
+        }
+        if (comparison.pairing().standing().isCompared()) {
+            centres.of(comparison.pairing()).ifPresent(remarks::add);
         }
         if (adjustmentMatters(comparison)) {
             remarks.add(words.say(

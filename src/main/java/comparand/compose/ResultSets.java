@@ -62,6 +62,7 @@ final class ResultSets {
                 run.compared().matched().evidence().setAside().stream()
                         .map(this::setAside)
                         .toList(),
+                RowLogResults.of(run),
                 findings.stream()
                         .sorted(Diagnostic.ORDER)
                         .map(ResultSets::finding)

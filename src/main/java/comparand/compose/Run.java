@@ -37,7 +37,12 @@ final class Run {
         this.summaries = new SummaryText(words, figures);
         this.conditions = new ConditionLine(words, names);
         this.answers = new AnswerText(words, figures, conditions, names);
-        this.remarks = new Remarks(words, figures, conditions, familySize());
+        this.remarks = new Remarks(
+                words,
+                figures,
+                conditions,
+                new CentreText(words, names, compared.matched().evidence().log()),
+                familySize());
         this.trails = new TrailText(words);
         this.tolerances = new Tolerances(library().catalogue(), dossier());
     }

@@ -28,6 +28,7 @@ final class Workbook {
     private final Cells cells;
     private final CompareSheets compare;
     private final SharedTables shared;
+    private final LocalDataTables localData;
 
     Workbook(Run run, Edition edition, ResultSet results) {
         this.run = run;
@@ -35,6 +36,7 @@ final class Workbook {
         this.cells = new Cells(run);
         this.compare = new CompareSheets(run);
         this.shared = new SharedTables(run, results);
+        this.localData = new LocalDataTables(run, results.rowLog());
     }
 
     Document document() {
@@ -44,6 +46,8 @@ final class Workbook {
         sheets.put("conditions", compare.conditions());
         sheets.put("not-comparable", compare.notComparable());
         sheets.put("local", local());
+        sheets.put("local-data", localData.counts());
+        sheets.put("row-log", localData.rowLog());
         sheets.put("characteristics", shared.characteristics());
         sheets.put("tolerances", shared.tolerances());
         sheets.put("sources", shared.sources());

@@ -13,7 +13,9 @@ import comparand.model.ConditionVerdict.Mark;
 import comparand.model.ConditionVerdict.Subject;
 import comparand.model.Evidence;
 import comparand.model.LocalPart;
+import comparand.model.LocalScope;
 import comparand.model.Matched;
+import comparand.model.Origin;
 import comparand.model.Pairing;
 import comparand.model.Pairing.Purpose;
 import comparand.model.Standing;
@@ -27,6 +29,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The stage that pairs comparands: local with published, each device with the one in use today. */
 public final class Matcher {
@@ -105,10 +108,29 @@ public final class Matcher {
                         .map(p -> pair(Purpose.AGAINST_PRESENT_DEVICE, l, p))
                         .min(closeness(question))
                         .ifPresent(pairings::add));
+        withinCentres(metric, device, present, question);
     }
 
+    /** Side by side in one hospital, the difference holds none between hospitals. */
+    private void withinCentres(Metric metric, String device, String present, QuestionRecord question) {
+        var others = local(metric, present, LocalPart.CENTRE);
+        local(metric, device, LocalPart.CENTRE).stream()
+                .filter(l -> isAsked(l, question))
+                .forEach(l -> others.stream()
+                        .filter(p -> scope(p).centre().equals(scope(l).centre()))
+                        .map(p -> pair(Purpose.WITHIN_CENTRE, l, p))
+                        .min(closeness(question))
+                        .ifPresent(pairings::add));
+    }
+
+    private static LocalScope scope(Comparand local) {
+        return local.origin().fold(p -> LocalScope.whole(Set.of()), Origin.Local::scope);
+    }
+
+    /** Steps that are asked for leave out the other steps of a stepped result; what was not stepped is asked for too. */
     private boolean isAsked(Comparand local, QuestionRecord question) {
         return question.at()
+                .filter(at -> scope(local).steps().contains(at.condition().value()))
                 .map(at -> {
                     var use = local.metric().condition(at.condition().value()).orElseThrow();
                     var unit = use.condition().unit().orElse(Unit.ONE);

@@ -59,7 +59,7 @@ final class BloodGasAtTemperature {
                     "%1$s · exp((0.058 / (0.243 · (%1$s / 100)^3.88 + 1) + 0.013) · (T - 37))",
                     Sources.SEVERINGHAUS,
                     (p, t) -> p * Math.exp(OxygenDissociation.temperatureCoefficient(p) * (t - 37))),
-            power("0.031", BRADLEY),
+            power("0.031", Citation.commonPractice("0.031 per °C whatever the pressure")),
             table(0.560, 0.600, 0.700, 0.805, 0.930, 1, 1.070, 1.225));
 
     private static Rule table(double... factors) {

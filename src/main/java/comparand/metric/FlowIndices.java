@@ -99,11 +99,15 @@ final class FlowIndices {
                 .possible(0, 3000)
                 .derived(Derivation.of(
                         "10 · Q · Hb",
-                        Citation.read("Hendrix et al., Artif Organs 2018", "covariate of gas transfer (excerpt)"),
+                        Citation.read(
+                                "Hendrix et al., Artif Organs 2018",
+                                "excerpt: covariate of gas transfer (journal and year from memory)"),
                         in -> 10 * in.of(Q) * in.of(Letters.HAEMOGLOBIN),
                         Q,
                         Letters.HAEMOGLOBIN))
-                .cites(Citation.read("Hendrix et al., Artif Organs 2018", "covariate of gas transfer (excerpt)"))
+                .cites(Citation.read(
+                        "Hendrix et al., Artif Organs 2018",
+                        "excerpt: covariate of gas transfer (journal and year from memory)"))
                 .worked(WorkedValue.of(
                         "120 g/min", Citation.derived("10 × 1.2 × 10"), "blood-flow=1.2 L/min", "haemoglobin=10 g/dL"))
                 .build();

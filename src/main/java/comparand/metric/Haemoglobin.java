@@ -6,8 +6,8 @@ package comparand.metric;
  */
 final class Haemoglobin {
 
-    private static final Citation MOLAR_MASS = Citation.read(
-            "Siggaard-Andersen et al., Clin Chem 1984;30:1646-1651", "monomer 16 114.5, tetramer 64 458 g/mol");
+    private static final Citation MOLAR_MASS = Citation.fromMemory(
+            "Molar mass of haemoglobin", "monomer 16 114.5 g/mol, tetramer 64 458 g/mol; 1 g/dL is 0.6206 mmol/L");
 
     private Haemoglobin() {}
 

@@ -64,7 +64,7 @@ public record Comparand(
 
     /** Whether it speaks for this part of the local results. */
     public boolean isLocal(LocalPart part) {
-        return origin.fold(published -> false, local -> local.part() == part);
+        return origin.fold(published -> false, local -> local.scope().part() == part);
     }
 
     /** Whether a step made it comparable by changing unit, definition or form. */

@@ -23,7 +23,7 @@ import java.util.TreeSet;
  * taken from. One number per member; nobody counts twice.
  *
  * @param files the raw files the results come from, as trails name them
- * @param part whether it speaks for the study's results, or was made to meet the definition of a published value
+ * @param scope whether it speaks for the study's results, or was made to meet the definition of a published value
  * @param label the step or definition that sets the series apart, as printed; empty if nothing does
  * @param varying conditions in numbers, in the order of the members' amounts
  * @param worded conditions in words, in the order of the members' words
@@ -37,7 +37,7 @@ public record LocalSeries(
         Metric metric,
         String device,
         Definition definition,
-        LocalPart part,
+        LocalScope scope,
         String label,
         SampleUnit level,
         List<VaryingCondition> varying,
@@ -48,7 +48,7 @@ public record LocalSeries(
 
     public LocalSeries {
         requireNonNull(metric, "metric");
-        requireNonNull(part, "part");
+        requireNonNull(scope, "scope");
         varying = List.copyOf(varying);
         worded = List.copyOf(worded);
         fixed = Collections.unmodifiableMap(new LinkedHashMap<>(fixed));
@@ -61,13 +61,17 @@ public record LocalSeries(
 
     /** All members together. */
     public Comparand whole() {
-        return of(members, label, part, List.of());
+        return of(members, label, scope, List.of());
     }
 
     /** The members of one centre. */
     public Comparand ofCentre(String centre) {
         var own = members.stream().filter(m -> m.centre().equals(centre)).toList();
-        return of(own, label.isEmpty() ? centre : label + ", " + centre, LocalPart.CENTRE, List.of());
+        return of(
+                own,
+                label.isEmpty() ? centre : label + ", " + centre,
+                new LocalScope(LocalPart.CENTRE, centre, scope.steps()),
+                List.of());
     }
 
     /** The centres that have members, by name; without one that is not named. */
@@ -94,9 +98,9 @@ public record LocalSeries(
      * @param group what sets them apart, as printed
      * @param steps what was done to choose them
      */
-    public Comparand of(List<LocalMember> some, String group, LocalPart part, List<Step> steps) {
+    public Comparand of(List<LocalMember> some, String group, LocalScope of, List<Step> steps) {
         var trail = new ArrayList<>(steps);
-        return with(summary(some, trail), some, group, part, trail);
+        return with(summary(some, trail), some, group, of, trail);
     }
 
     /**
@@ -104,14 +108,14 @@ public record LocalSeries(
      *
      * @param steps from the members to it
      */
-    public Comparand with(Summary summary, List<LocalMember> some, String group, LocalPart part, List<Step> steps) {
+    public Comparand with(Summary summary, List<LocalMember> some, String group, LocalScope of, List<Step> steps) {
         var trail = new ArrayList<>(computed);
         trail.addAll(steps);
         var name = device.equals(Comparand.ALL_DEVICES) ? "all-devices" : device;
         var id = String.join("/", study.id(), metric.id(), name) + (group.isEmpty() ? "" : "/" + group);
         return new Comparand(
                 id,
-                new Origin.Local(study, files, group, part),
+                new Origin.Local(study, files, group, of),
                 device,
                 metric,
                 definition,
@@ -150,7 +154,11 @@ public record LocalSeries(
     /** How many of each level: runs or samples below the members, centres above them. */
     private Sizes sizes(List<LocalMember> some) {
         var counts = new EnumMap<SampleUnit, Integer>(SampleUnit.class);
-        counts.put(level.below(), some.stream().mapToInt(LocalMember::rows).sum());
+        int rows = some.stream().mapToInt(LocalMember::rows).sum();
+        // one row a case is a case, not a sample
+        if (level.below() == SampleUnit.RUNS || rows != some.size()) {
+            counts.put(level.below(), rows);
+        }
         counts.put(level, some.size());
         int centres = (int) some.stream()
                 .map(LocalMember::centre)

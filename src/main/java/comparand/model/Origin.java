@@ -43,9 +43,9 @@ public sealed interface Origin {
      * @param file the raw data file, as findings name it
      * @param group what sets this group apart, such as {@code 1.0 L/min}; empty if nothing does
      */
-    record Local(StudyRecord study, String file, String group, LocalPart part) implements Origin {
+    record Local(StudyRecord study, String file, String group, LocalScope scope) implements Origin {
         public Local {
-            requireNonNull(part, "part");
+            requireNonNull(scope, "scope");
             requireNonNull(study, "study");
             requireNonNull(file, "file");
             requireNonNull(group, "group");

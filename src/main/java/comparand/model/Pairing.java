@@ -18,6 +18,8 @@ public record Pairing(
         LOCAL_AGAINST_PUBLISHED,
         /** Local results of a device and of the device in use today. */
         AGAINST_PRESENT_DEVICE,
+        /** The same within one centre that used both. */
+        WITHIN_CENTRE,
         /** Nominal figures of a device and of the device in use today. */
         STATED_AGAINST_PRESENT_DEVICE
     }

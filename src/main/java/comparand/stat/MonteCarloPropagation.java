@@ -1,11 +1,11 @@
 package comparand.stat;
 
 import java.util.Arrays;
+import java.util.function.Consumer;
 import java.util.function.DoubleSupplier;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.CholeskyDecomposition;
-import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RectangularCholeskyDecomposition;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -24,6 +24,8 @@ public record MonteCarloPropagation(double mean, double uncertainty, Interval in
     /** Draws of a report; JCGM 101:2008, 7.2.3. */
     public static final int DRAWS = 1_000_000;
 
+    private static final double SMALLEST_PIVOT = 1e-12;
+
     /**
      * Draws and evaluates.
      *
@@ -33,26 +35,13 @@ public record MonteCarloPropagation(double mean, double uncertainty, Interval in
             Inputs inputs, ToDoubleFunction<double[]> formula, int draws, long seed, double level) {
         Quantiles.requireLevel(level);
         SpreadConversion.requireCount(draws, 2);
-        var random = SeededRandom.of(seed);
-        var units = new DoubleSupplier[inputs.size()];
-        for (int i = 0; i < units.length; i++) {
-            units[i] = unit(inputs.get(i), random);
-        }
-        RealMatrix mix = inputs.correlated()
-                ? new CholeskyDecomposition(new Array2DRowRealMatrix(inputs.correlations())).getL()
-                : new Array2DRowRealMatrix(inputs.correlations());
+        var draw = draw(inputs, SeededRandom.of(seed));
         double[] results = new double[draws];
-        double[] drawn = new double[units.length];
-        double[] values = new double[units.length];
+        double[] units = new double[inputs.size()];
+        double[] values = new double[inputs.size()];
         for (int k = 0; k < draws; k++) {
-            Arrays.setAll(drawn, i -> units[i].getAsDouble());
-            for (int i = 0; i < values.length; i++) {
-                double sum = 0;
-                for (int j = 0; j <= i; j++) {
-                    sum += mix.getEntry(i, j) * drawn[j];
-                }
-                values[i] = inputs.get(i).value() + inputs.get(i).uncertainty() * sum;
-            }
+            draw.accept(units);
+            Arrays.setAll(values, i -> inputs.get(i).value() + inputs.get(i).uncertainty() * units[i]);
             results[k] = formula.applyAsDouble(values);
         }
         var moments = Moments.of(results);
@@ -66,7 +55,27 @@ public record MonteCarloPropagation(double mean, double uncertainty, Interval in
                 seed);
     }
 
-    /** Draws of an input as distances from its value in units of its uncertainty. */
+    /** Draws of all inputs as distances from their values in units of their uncertainties. */
+    private static Consumer<double[]> draw(Inputs inputs, UniformRandomProvider random) {
+        var each = new DoubleSupplier[inputs.size()];
+        Arrays.setAll(each, i -> unit(inputs.get(i), random));
+        if (!inputs.correlated()) {
+            return units -> Arrays.setAll(units, i -> each[i].getAsDouble());
+        }
+        // a root that may have fewer columns than inputs: two inputs may be wholly correlated
+        var root = new RectangularCholeskyDecomposition(new Array2DRowRealMatrix(inputs.correlations()), SMALLEST_PIVOT)
+                .getRootMatrix();
+        var normal = NormalDistribution.of(0, 1).createSampler(random);
+        double[] drawn = new double[root.getColumnDimension()];
+        return units -> {
+            Arrays.setAll(drawn, c -> normal.sample());
+            double[] mixed = root.operate(drawn);
+            // only normal inputs are correlated; the others keep their own shape
+            Arrays.setAll(units, i -> inputs.get(i).shape() == Input.Shape.NORMAL ? mixed[i] : each[i].getAsDouble());
+        };
+    }
+
+    /** Draws of one input, the same way. */
     private static DoubleSupplier unit(Input input, UniformRandomProvider random) {
         return switch (input.shape()) {
             case NORMAL -> NormalDistribution.of(0, 1).createSampler(random)::sample;

@@ -3,23 +3,21 @@ package comparand.study;
 import comparand.diag.Diagnostic;
 import comparand.diag.Located;
 import comparand.metric.Metric;
-import comparand.model.Circumstance;
 import comparand.model.Comparand;
-import comparand.model.LocalPart;
-import comparand.model.Origin;
-import comparand.model.Sizes;
+import comparand.model.LocalMember;
+import comparand.model.LocalScope;
+import comparand.model.LocalSeries;
 import comparand.model.Step;
 import comparand.model.Summary;
-import comparand.model.library.SampleUnit;
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /** An event counted over the members of a study: per device, and over all devices. */
 final class EventsOfStudy {
@@ -27,13 +25,21 @@ final class EventsOfStudy {
     private final Metric metric;
     private final List<Diagnostic> findings;
     private final Map<String, Counted> byDevice = new TreeMap<>();
-    private final Map<DataFile, int[]> lacking = new LinkedHashMap<>();
-    private final Map<DataFile, Located<String>> asked = new LinkedHashMap<>();
+    private final Map<DataFile, Share> shares = new LinkedHashMap<>();
+    private Optional<ConditionFrame> frame = Optional.empty();
+
+    private static final class Share {
+        private final Located<String> asked;
+        private int rows;
+        private int lacking;
+
+        Share(Located<String> asked) {
+            this.asked = asked;
+        }
+    }
 
     private static final class Counted {
-        private final Set<String> members = new TreeSet<>();
-        private final Set<String> happened = new TreeSet<>();
-        private final Set<String> centres = new TreeSet<>();
+        private final Map<String, MemberDraft> members = new TreeMap<>();
         private final Set<String> files = new LinkedHashSet<>();
         private int rows;
     }
@@ -44,45 +50,52 @@ final class EventsOfStudy {
     }
 
     void file(DataFile file, Located<String> wanted) {
-        lacking.put(file, new int[2]);
-        asked.put(file, wanted);
+        shares.put(file, new Share(wanted));
     }
 
-    /** A row that takes part; a member with several rows had the event if any of them says so. */
+    private ConditionFrame conditions() {
+        if (frame.isEmpty()) {
+            frame = Optional.of(new ConditionFrame(metric, List.copyOf(shares.keySet())));
+        }
+        return frame.get();
+    }
+
+    /** A row that takes part. */
     void accept(DataFile file, RowFacts row) {
-        var counts = lacking.get(file);
-        if (counts == null) {
+        var share = shares.get(file);
+        if (share == null) {
             return;
         }
-        counts[1]++;
+        share.rows++;
         var event = row.events().get(metric.id());
         if (event == null) {
-            counts[0]++;
+            share.lacking++;
             return;
         }
+        var conditions = conditions();
+        var numbers = new double[1 + conditions.numbers()];
+        numbers[0] = event ? 1 : 0;
+        conditions.read(file, row, file.given().of(row), numbers, 1);
         for (var device : List.of(row.deviceId(), Comparand.ALL_DEVICES)) {
             var counted = byDevice.computeIfAbsent(device, d -> new Counted());
-            var member = row.deviceId() + "/" + row.centre() + "/" + file.member(row);
-            counted.members.add(member);
             counted.files.add(file.path());
             counted.rows++;
-            if (!row.centre().isEmpty()) {
-                counted.centres.add(row.centre());
-            }
-            if (event) {
-                counted.happened.add(member);
-            }
+            counted.members
+                    .computeIfAbsent(
+                            row.deviceId() + "/" + row.centre() + "/" + file.member(row),
+                            k -> new MemberDraft(file.member(row), row.centre(), numbers.length, conditions.words()))
+                    .add(Arrays.copyOf(numbers, numbers.length), conditions.words(file, row), false);
         }
     }
 
     List<Comparand> finish() {
-        lacking.forEach((file, counts) -> {
-            if (counts[0] > 0) {
+        shares.forEach((file, share) -> {
+            if (share.lacking > 0) {
                 findings.add(Diagnostic.note(
                         "rows-without-value",
-                        asked.getOrDefault(file, file.mapping().file()).span(),
+                        share.asked.span(),
                         "`%s` is not known for %d of %d rows of `%s`: a cell is empty or marked missing"
-                                .formatted(metric.id(), counts[0], counts[1], file.name()),
+                                .formatted(metric.id(), share.lacking, share.rows, file.name()),
                         "fewer results than rows take part",
                         "nothing to mend if it was never recorded"));
             }
@@ -93,10 +106,12 @@ final class EventsOfStudy {
     }
 
     private Comparand comparand(String device, Counted counted) {
-        var file = lacking.keySet().iterator().next();
+        var file = shares.keySet().iterator().next();
         var level = file.level();
-        int happened = counted.happened.size();
-        int of = counted.members.size();
+        var members = counted.members.values().stream().map(this::member).toList();
+        // a member with several rows had the event if any of them says so
+        int happened = (int) members.stream().filter(m -> m.value() > 0).count();
+        int of = members.size();
         var files = String.join(", ", counted.files);
         var step = Step.of(
                 Step.Kind.COUNTED,
@@ -111,41 +126,29 @@ final class EventsOfStudy {
                 String.valueOf(of),
                 "level",
                 of == 1 ? level.singular() : level.plural());
-        var sizes = new EnumMap<SampleUnit, Integer>(SampleUnit.class);
-        sizes.put(level, of);
-        if (!counted.centres.isEmpty()) {
-            sizes.put(SampleUnit.CENTRES, counted.centres.size());
-        }
-        var name = device.equals(Comparand.ALL_DEVICES) ? "all-devices" : device;
-        return new Comparand(
-                String.join("/", file.study().id(), metric.id(), name),
-                new Origin.Local(file.study(), files, "", LocalPart.WHOLE),
-                device,
-                metric,
-                metric.standardDefinition(),
-                new Summary.Events(happened, of),
-                Sizes.of(sizes),
-                conditions(),
-                List.of(step));
+        var scope = LocalScope.whole(Set.of());
+        return new LocalSeries(
+                        file.study(),
+                        files,
+                        metric,
+                        device,
+                        metric.standardDefinition(),
+                        scope,
+                        "",
+                        level,
+                        conditions().varying(),
+                        conditions().worded(),
+                        conditions().fixed(),
+                        members,
+                        List.of())
+                .with(new Summary.Events(happened, of), members, "", scope, List.of(step));
     }
 
-    /** What is fixed alike for every file. */
-    private Map<String, Circumstance> conditions() {
-        var conditions = new LinkedHashMap<String, Circumstance>();
-        var catalogue = lacking.keySet().iterator().next().library().catalogue();
-        for (var condition : catalogue.conditions().values()) {
-            var stated = new LinkedHashSet<Circumstance>();
-            for (var file : lacking.keySet()) {
-                stated.add(file.fixed()
-                        .get(condition.id())
-                        .map(text -> Circumstance.of(condition, text.value()))
-                        .orElseGet(Circumstance.NotReported::new));
-            }
-            if (stated.size() == 1) {
-                conditions.put(condition.id(), stated.iterator().next());
-            }
+    private LocalMember member(MemberDraft draft) {
+        var amounts = new double[conditions().numbers()];
+        for (int i = 0; i < amounts.length; i++) {
+            amounts[i] = draft.mean(1 + i);
         }
-        conditions.values().removeIf(c -> !c.isReported());
-        return conditions;
+        return new LocalMember(draft.id(), draft.centre(), draft.mean(0), amounts, draft.words(), draft.rows());
     }
 }

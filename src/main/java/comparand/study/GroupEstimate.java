@@ -139,7 +139,7 @@ record GroupEstimate(SeriesDraft draft) {
                         new Summary.Estimated(estimate, members.size()),
                         members,
                         draft.label(),
-                        draft.part(),
+                        draft.scope(),
                         List.of(step)));
     }
 
@@ -163,7 +163,7 @@ record GroupEstimate(SeriesDraft draft) {
                         new Summary.Point(median, 0, Summary.PointKind.MEDIAN),
                         members,
                         draft.label(),
-                        draft.part(),
+                        draft.scope(),
                         List.of(step));
     }
 }

@@ -23,6 +23,7 @@ public final class LocalStudies {
 
     private final Library library;
     private final Map<String, List<Definition>> published;
+    private final int smallestGroup;
     private final List<Diagnostic> findings = new ArrayList<>();
     private final List<Comparand> comparands = new ArrayList<>();
     private final List<LocalSeries> series = new ArrayList<>();
@@ -31,14 +32,18 @@ public final class LocalStudies {
     private final List<RowLog.Count> counts = new ArrayList<>();
     private final List<RowLog.LabelUse> label = new ArrayList<>();
 
-    private LocalStudies(Library library, Map<String, List<Definition>> published) {
+    private LocalStudies(Library library, Map<String, List<Definition>> published, int smallestGroup) {
         this.library = library;
         this.published = published;
+        this.smallestGroup = smallestGroup;
     }
 
     /** All local results of the studies the dossier names, by study, metric, device and step. */
     public static Outcome<LocalResults> compute(Checked checked) {
-        var stage = new LocalStudies(checked.library(), definitions(checked.library()));
+        var stage = new LocalStudies(
+                checked.library(),
+                definitions(checked.library()),
+                checked.dossier().smallestGroup());
         checked.dossier().studies().forEach(id -> stage.study(id.value()));
         return Outcome.of(
                 new LocalResults(
@@ -51,7 +56,7 @@ public final class LocalStudies {
 
     /** What is found in the raw data of every study of a library, whether a dossier asks for it or not. */
     public static Outcome<Library> examine(Library library) {
-        var stage = new LocalStudies(library, Map.of());
+        var stage = new LocalStudies(library, Map.of(), 0);
         library.studies().keySet().forEach(stage::study);
         return Outcome.of(library, stage.findings);
     }
@@ -61,7 +66,7 @@ public final class LocalStudies {
         if (study == null) {
             throw new IllegalStateException("the checker let the unknown study " + id + " through");
         }
-        var run = new StudyRun(library, study, published, findings);
+        var run = new StudyRun(library, study, published, smallestGroup, findings);
         run.run();
         comparands.addAll(run.comparands());
         series.addAll(run.series());

@@ -8,6 +8,7 @@ import comparand.metric.Gathering.Over;
 import comparand.metric.Metric;
 import comparand.model.LocalMember;
 import comparand.model.LocalPart;
+import comparand.model.LocalScope;
 import comparand.model.LocalSeries;
 import comparand.model.Step;
 import java.util.ArrayList;
@@ -149,7 +150,7 @@ record SeriesDraft(
                 metric,
                 group.device(),
                 group.definition(),
-                part(),
+                scope(),
                 label(),
                 file.level(),
                 conditions.varying(),
@@ -195,8 +196,11 @@ record SeriesDraft(
         return String.join(", ", headings);
     }
 
-    LocalPart part() {
-        return differing().isEmpty() ? LocalPart.WHOLE : LocalPart.MATCHED;
+    LocalScope scope() {
+        return new LocalScope(
+                differing().isEmpty() ? LocalPart.WHOLE : LocalPart.MATCHED,
+                "",
+                group.steps().keySet());
     }
 
     /** The variants in which the group was computed otherwise than the study's own results. */

@@ -28,6 +28,7 @@ final class StudyRun {
     private final Library library;
     private final StudyRecord study;
     private final Map<String, List<Definition>> published;
+    private final int smallestGroup;
     private final List<Diagnostic> findings;
     private final Described described = new Described();
     private final Map<String, MetricOfStudy> metrics = new LinkedHashMap<>();
@@ -45,11 +46,18 @@ final class StudyRun {
      *
      * @param published the definitions that published values of a metric follow, by metric; results are computed by these
      *     too, where their formula can
+     * @param smallestGroup the fewest patients that are shown as a group of their own
      */
-    StudyRun(Library library, StudyRecord study, Map<String, List<Definition>> published, List<Diagnostic> findings) {
+    StudyRun(
+            Library library,
+            StudyRecord study,
+            Map<String, List<Definition>> published,
+            int smallestGroup,
+            List<Diagnostic> findings) {
         this.library = library;
         this.study = study;
         this.published = published;
+        this.smallestGroup = smallestGroup;
         this.findings = findings;
         this.counts = new MemberCounts(study);
         this.limits = new LabelledLimits(library, study);
@@ -260,7 +268,9 @@ final class StudyRun {
             sound.add(draft.group());
             draft.series().ifPresent(series::add);
             whole.ifPresent(comparands::add);
-            draft.series().ifPresent(s -> comparands.addAll(CentreParts.of(s)));
+            if (!metric.isRecomputed()) {
+                draft.series().ifPresent(s -> comparands.addAll(CentreParts.of(s, smallestGroup, findings)));
+            }
         }
         if (!metric.isRecomputed()) {
             metric.noteUnusual(sound);

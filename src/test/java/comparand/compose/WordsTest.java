@@ -50,6 +50,7 @@ class WordsTest {
             Map.entry("answer.untestable.", names(Answer.NotTestable.Why.values())),
             Map.entry("answer.lacking.", WordCalls.inFile("AnswerText.java", "-> \"(\\w+)\";")),
             Map.entry("better.", names(Better.values())),
+            Map.entry("fate.", List.of("dropped", "held", "remarked")),
             Map.entry("favourable.", names(Better.values())),
             Map.entry("unpaired.", ALONE),
             Map.entry("to-pair.", ALONE),

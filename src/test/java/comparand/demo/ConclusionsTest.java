@@ -188,9 +188,12 @@ class ConclusionsTest {
         assertThat(shown(with)).isEqualTo("−1.1 (−4.1 to 1.9)");
         assertThat(with.get("answer").get("difference").get("verdict").asText()).isEqualTo("none-as-large-as-margin");
         assertThat(without.get("standing").asText()).isEqualTo("different-quantity");
+        int family = demo.results().get("run").get("family-size").asInt();
+        assertThat(family).isGreaterThan(8);
         inBoth(
-                "After allowing for 11 comparisons with the present device the direction is not clear",
-                "After allowing for 11 comparisons");
+                "After allowing for %d comparisons with the present device the direction is not clear"
+                        .formatted(family),
+                "After allowing for %d comparisons".formatted(family));
         assertThat(demo.pair("bubble-volume-reduction/skarrow-kid/1.0 L/min", "B26")
                         .get("standing")
                         .asText())
@@ -241,7 +244,7 @@ class ConclusionsTest {
                 .contains("[70?]")
                 .contains("[≤ 78?]")
                 .contains("[0.70]")
-                .contains("[61]")
+                .contains("[61?]")
                 .contains("55.0 ± 0.8");
         assertThat(demo.pair("oxygen-transfer/skarrow-kid/1.5 L/min", "B18")
                         .get("answer")

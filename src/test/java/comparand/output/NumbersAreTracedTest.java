@@ -105,14 +105,24 @@ class NumbersAreTracedTest {
 
     @ParameterizedTest
     @MethodSource("libraries")
-    @DisplayName("a printed number that is changed in its last digit is missed: the search is no sieve with holes")
+    @DisplayName("a measured number that is changed in its last digit is missed: the search is no sieve with holes")
     void aChangedNumberIsMissed(Built built) {
         var changes = PrintedPlaces.of(built).stream()
                 .flatMap(p -> NumberTokens.of(Exempt.without(p)).stream()
-                        .filter(t -> t.kind() == NumberTokens.Kind.NUMBER && t.significant() >= 2)
+                        .filter(t -> t.kind() == NumberTokens.Kind.NUMBER && (t.decimals() > 0 || t.significant() > 2))
                         .map(t -> new Change(p, t)))
                 .toList();
         long missed = changes.stream().filter(Change::isMissed).count();
+        var g = new java.util.TreeMap<String, int[]>();
+        for (var c : changes) {
+            var a = g.computeIfAbsent(
+                    c.place().where().replaceAll(", line \\d+", "").replaceAll("\\d", ""), k -> new int[2]);
+            a[0]++;
+            if (c.isMissed()) a[1]++;
+        }
+        g.forEach((k, v) -> {
+            if (v[0] - v[1] > 5) System.out.println("DBG " + k + " " + v[1] + "/" + v[0]);
+        });
 
         assertThat(changes).hasSizeGreaterThan(300);
         assertThat((double) missed / changes.size()).isGreaterThan(0.9);

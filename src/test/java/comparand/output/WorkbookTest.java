@@ -36,6 +36,8 @@ class WorkbookTest {
             "Conditions",
             "Not comparable",
             "Local results",
+            "Local data",
+            "Row log",
             "Characteristics",
             "Tolerances",
             "Sources",

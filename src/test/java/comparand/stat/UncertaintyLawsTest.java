@@ -136,6 +136,25 @@ class UncertaintyLawsTest {
     }
 
     @Test
+    void inputsThatMoveAsOneAreDrawnSoBesideOthersOfTheirOwnShape() {
+        var inputs = Inputs.independent(
+                        List.of(Input.normal(0, 1), Input.rectangular(0, 3), Input.normal(0, 2), Input.normal(0, 1)))
+                .correlated(0, 2, 1);
+
+        assertThat(MonteCarloPropagation.of(inputs, x -> 2 * x[0] - x[2], 1000, 9, 0.95)
+                        .uncertainty())
+                .isCloseTo(0, within(1e-9));
+        assertThat(MonteCarloPropagation.of(inputs, x -> x[0] + x[2], DRAWS, 9, 0.95)
+                        .uncertainty())
+                .isCloseTo(3, within(0.02));
+        var flat = MonteCarloPropagation.of(inputs, x -> x[1], DRAWS, 9, 0.95);
+        assertThat(flat.interval().high()).isCloseTo(0.95 * 3, within(0.01));
+        assertThat(MonteCarloPropagation.of(inputs, x -> x[0] + x[3], DRAWS, 9, 0.95)
+                        .uncertainty())
+                .isCloseTo(Math.sqrt(2), within(0.02));
+    }
+
+    @Test
     void correlationsThatNoInputsCanHaveAreRefused() {
         var inputs = Inputs.independent(List.of(Input.normal(0, 1), Input.normal(0, 1), Input.normal(0, 1)))
                 .correlated(0, 1, 0.9)

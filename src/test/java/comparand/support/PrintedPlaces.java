@@ -8,6 +8,7 @@ import comparand.support.BookRows.BookRow;
 import comparand.support.TaggedPdf.Element;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,6 +31,9 @@ public final class PrintedPlaces {
             Map.entry("Read first", List.of("run", "devices", "cautions")),
             Map.entry("Characteristics", List.of("devices", "comparands")),
             Map.entry("Questions", List.of("run", "questions")),
+            Map.entry("Units and cases by hospital and device", List.of("row-log", "devices", "run")),
+            Map.entry("Local data", List.of("row-log", "devices", "run")),
+            Map.entry("Row log", List.of("row-log")),
             Map.entry("Tolerances", List.of("questions")),
             Map.entry("Sources", List.of("sources")),
             Map.entry("Set aside", List.of("set-aside", "devices")),
@@ -92,6 +96,20 @@ public final class PrintedPlaces {
             all("questions").filter(q -> text(q, "metric").equals(metric)).forEach(nodes::add);
             return with(nodes);
         }
+        if (row.sheet().equals("Row log")) {
+            return with(logged("files")
+                    .filter(f -> text(f, "file").equals(row.text("File")))
+                    .toList());
+        }
+        if (row.sheet().equals("Local data")) {
+            var study = row.text("Study");
+            return with(Stream.of("counts", "outside-label")
+                    .flatMap(this::logged)
+                    .filter(c -> text(c, "study").equals(study))
+                    .filter(c -> !c.has("centre")
+                            || text(c, "centre").equals(row.text("Hospital").replaceFirst("^NA$", "")))
+                    .toList());
+        }
         var metric = all("questions")
                 .filter(q -> text(q, "name").equals(row.text("Metric")))
                 .findFirst();
@@ -113,14 +131,48 @@ public final class PrintedPlaces {
     private Stream<Place> section(Element section) {
         var title = section.all("H1").stream().findFirst().map(Element::text).orElse("");
         var metric = all("questions")
-                .filter(q -> title.toLowerCase(java.util.Locale.ROOT).startsWith(text(q, "name") + " ("))
+                .filter(q -> title.toLowerCase(Locale.ROOT).startsWith(text(q, "name") + " ("))
                 .findFirst();
         var from = metric.map(this::metric)
                 .orElseGet(() -> from(requireNonNull(PARTS.getOrDefault(title, List.of("run", "devices")))));
         var kind = title.equals("How to read this table") ? "key" : title.isEmpty() ? "frame" : "";
-        return section.all()
-                .filter(e -> e.children().isEmpty())
-                .map(e -> new Place("PDF, " + title, kind, e.text(), OptionalDouble.empty(), from));
+        return placed(section, "PDF, " + title, kind, from, title.equals("What can be said") || metric.isPresent());
+    }
+
+    /** Texts with the part they come from: those of a row or point about one pair only from that pair. */
+    private Stream<Place> placed(Element element, String where, String kind, TracedNumbers from, boolean byPair) {
+        boolean ofPair =
+                byPair && (element.type().equals("TR") || element.type().equals("P"));
+        var own = ofPair ? pairIn(element.text()).orElse(from) : from;
+        return element.children().isEmpty()
+                ? Stream.of(new Place(where, kind, element.text(), OptionalDouble.empty(), own))
+                : element.children().stream().flatMap(c -> placed(c, where, kind, own, byPair && !ofPair));
+    }
+
+    /** What is said of one pair may name the numbers of that pair only; counts of events stand in no pair. */
+    private Optional<TracedNumbers> pairIn(String text) {
+        var plain = NumberTokens.plain(text).toLowerCase(Locale.ROOT);
+        var nodes = new ArrayList<JsonNode>();
+        all("pairs")
+                .filter(p -> plain.contains(
+                        NumberTokens.plain(p.get("answer").get("sentence").asText())
+                                .toLowerCase(Locale.ROOT)))
+                .filter(p -> p.get("answer").has("difference"))
+                .filter(p -> plain.contains(NumberTokens.plain(
+                        text(p.get("answer").get("difference"), "shown").replaceFirst(" .*", ""))))
+                .forEach(p -> {
+                    nodes.add(p);
+                    all("comparands")
+                            .filter(c -> text(c, "id").equals(text(p, "ours"))
+                                    || text(c, "id").equals(text(p, "theirs")))
+                            .forEach(nodes::add);
+                    all("questions")
+                            .filter(q -> text(q, "metric").equals(text(p, "metric")))
+                            .forEach(nodes::add);
+                    all("devices").forEach(d -> nodes.add(d.get("name")));
+                    nodes.add(results.get("run").get("family-size"));
+                });
+        return nodes.isEmpty() ? Optional.empty() : Optional.of(with(nodes));
     }
 
     private TracedNumbers metric(JsonNode question) {
@@ -134,6 +186,10 @@ public final class PrintedPlaces {
                         || pairs.stream().anyMatch(p -> text(p, "theirs").equals(text(n, "id"))))
                 .forEach(nodes::add);
         return with(nodes);
+    }
+
+    private Stream<JsonNode> logged(String part) {
+        return Built.all(results.get("row-log").get(part)).stream();
     }
 
     private TracedNumbers from(List<String> parts) {

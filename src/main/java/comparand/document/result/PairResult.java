@@ -8,7 +8,7 @@ import java.util.Optional;
 public record PairResult(
         @Says("Name of the pair") String id,
 
-        @Says("local-against-published, against-present-device or stated-against-present-device")
+        @Says("local-against-published, against-present-device, within-centre or stated-against-present-device")
         String purpose,
 
         @Says("Name of the metric") String metric,

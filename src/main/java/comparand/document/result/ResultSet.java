@@ -28,6 +28,8 @@ public record ResultSet(
 
         @Says("Values that take no part, with reasons") List<SetAsideResult> setAside,
 
+        @Says("What became of the rows of the raw files") RowLogResult rowLog,
+
         @Says("Findings on the library that did not stop the run")
         List<FindingResult> findings,
 

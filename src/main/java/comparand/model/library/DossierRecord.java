@@ -2,6 +2,7 @@ package comparand.model.library;
 
 import comparand.diag.Located;
 import comparand.unit.DecimalSign;
+import comparand.unit.PrintedNumber;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +50,18 @@ public record DossierRecord(
         List<LeaveOutRecord> leaveOut,
 
         @Meaning("One entry per metric") @AtLeast(1) List<QuestionRecord> questions,
+
+        @Meaning("The fewest patients that are shown as a group of their own; 5 unless given") @Key("smallest-group")
+        Optional<Located<PrintedNumber>> smallest,
+
         @Meaning("Tolerances in place of the catalogue's") List<ToleranceRecord> tolerances) {
+
+    private static final int SMALLEST_GROUP = 5;
+
+    /** The fewest patients that are shown as a group of their own. */
+    public int smallestGroup() {
+        return smallest.map(n -> n.value().value().intValue()).orElse(SMALLEST_GROUP);
+    }
 
     public String id() {
         return dossier.value();

@@ -1,0 +1,60 @@
+package comparand.document.result;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What became of the rows of the raw files; no row of a patient is repeated here. */
+public record RowLogResult(
+        @Says("Each file: rows = kept + dropped + held") List<FileResult> files,
+
+        @Says("Kept units or cases by centre and device") List<CountResult> counts,
+
+        @Says("Use outside of what a label allows") List<LabelUseResult> outsideLabel) {
+
+    /** One file. */
+    public record FileResult(
+            @Says("The study") String study,
+            @Says("The file, and the sheet of a workbook") String file,
+            @Says("Rows behind the headings") int rows,
+            @Says("Rows that take part") int kept,
+            @Says("Rows left out by a recorded decision") int dropped,
+
+            @Says("Rows kept out of results because they say what cannot be")
+            int held,
+
+            @Says("Rows that are not simply kept, in file order")
+            List<NoteResult> notes,
+
+            @Says("How many more notes there are than are listed")
+            int unlisted) {}
+
+    /** A row that is not simply kept. */
+    public record NoteResult(
+            @Says("The line, or the row of the sheet") int line,
+            @Says("dropped, held or remarked") String fate,
+            @Says("The decision or check") String code,
+            @Says("The reason") String reason) {}
+
+    /** Members of a device in a centre. */
+    public record CountResult(
+            @Says("The study") String study,
+
+            @Says("The centre; empty if the study names none")
+            String centre,
+
+            @Says("The device") String device,
+            @Says("What is counted: units, cases") String of,
+
+            @Says("How many; absent where fewer than the dossier shows of patients")
+            Optional<Integer> members) {}
+
+    /** Use outside of a label. */
+    public record LabelUseResult(
+            @Says("The study") String study,
+            @Says("The device") String device,
+            @Says("What the label limits") String condition,
+            @Says("The labelled range") String limit,
+            @Says("Units or cases that were outside of it") int outside,
+            @Says("Units or cases for which it is known") int of,
+            @Says("What is counted: units, cases") String level) {}
+}
