@@ -31,7 +31,7 @@ final class CarbonDioxideNotLowered implements QualityRule {
         boolean swept = row.given("sweep-gas-flow").filter(g -> g > 0).isPresent();
         return swept && before.isPresent() && after.isPresent() && after.get() >= before.get()
                 ? Optional.of(QualityFinding.remark(
-                        "`outlet-pco2` %s mmHg is not below `inlet-pco2` %s mmHg: were the samples swapped?"
+                        "`outlet-pco2` %s mmHg is not below `inlet-pco2` %s mmHg, as if the samples were swapped"
                                 .formatted(Amounts.plain(after.get(), 3), Amounts.plain(before.get(), 3))))
                 : Optional.empty();
     }

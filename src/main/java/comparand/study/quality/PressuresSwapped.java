@@ -30,7 +30,7 @@ final class PressuresSwapped implements QualityRule {
                 ? row.number("pressure-drop")
                         .filter(p -> p <= 0)
                         .map(p -> QualityFinding.remark(
-                                "`pressure-drop` %s mmHg is not above 0 although blood flows: were ports or transducers swapped?"
+                                "`pressure-drop` %s mmHg is not above 0 although blood flows, as if ports or transducers were swapped"
                                         .formatted(Amounts.plain(p, 3))))
                 : Optional.empty();
     }

@@ -36,7 +36,7 @@ final class SamplesSwapped implements QualityRule {
                 && row.given("oxygen-fraction").filter(f -> f >= ENOUGH_OXYGEN).isPresent();
         return gives && before.isPresent() && after.isPresent() && after.get() < before.get() + LEAST_RISE
                 ? Optional.of(QualityFinding.remark(
-                        "`outlet-saturation` %s is not 0.02 above `inlet-saturation` %s: were the samples swapped?"
+                        "`outlet-saturation` %s is not 0.02 above `inlet-saturation` %s, as if the samples were swapped"
                                 .formatted(Amounts.plain(after.get(), 3), Amounts.plain(before.get(), 3))))
                 : Optional.empty();
     }
