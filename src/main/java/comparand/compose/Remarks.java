@@ -1,9 +1,14 @@
 package comparand.compose;
 
+import comparand.metric.Conditions;
+import comparand.metric.GasVolume;
 import comparand.metric.Metric;
 import comparand.model.Answer;
 import comparand.model.Comparison;
+import comparand.model.ConditionVerdict;
 import comparand.model.Margin;
+import comparand.model.Pairing;
+import comparand.model.Step;
 import comparand.model.Verdict;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +21,7 @@ final class Remarks {
     private final Figures figures;
     private final ConditionLine conditions;
     private final CentreText centres;
+    private final TrailText trails;
     private final int family;
 
     /**
@@ -23,8 +29,9 @@ final class Remarks {
      *
      * @param family how many comparisons the adjusted p values allow for
      */
-    Remarks(Words words, Figures figures, ConditionLine conditions, CentreText centres, int family) {
+    Remarks(Words words, Figures figures, ConditionLine conditions, CentreText centres, TrailText trails, int family) {
         this.centres = centres;
+        this.trails = trails;
         this.words = words;
         this.figures = figures;
         this.conditions = conditions;
@@ -52,7 +59,9 @@ final class Remarks {
                     "unit",
                     metric.differenceUnit()));
         }
+        volumeBasis(comparison.pairing()).ifPresent(remarks::add);
         if (comparison.pairing().standing().isCompared()) {
+            cautions(comparison.pairing()).forEach(remarks::add);
             centres.of(comparison.pairing()).ifPresent(remarks::add);
         }
         if (adjustmentMatters(comparison)) {
@@ -64,6 +73,51 @@ final class Remarks {
                     figures.p(comparison.adjustedP().getAsDouble())));
         }
         return remarks;
+    }
+
+    /** What a reader must know of our number, such as that it shows the blood and not the device. */
+    private List<String> cautions(Pairing pairing) {
+        return pairing.ours().trail().stream()
+                .filter(s -> s.kind() == Step.Kind.CAUTIONED)
+                .map(trails::of)
+                .map(ConditionLine::upperFirst)
+                .toList();
+    }
+
+    /** Where the reference state of a gas volume is not reported: what either would mean. */
+    private Optional<String> volumeBasis(Pairing pairing) {
+        boolean open = !pairing.theirs().isLocal()
+                && pairing.verdicts().stream()
+                        .anyMatch(v -> v.id().equals(Conditions.GAS_VOLUME_BASIS.id())
+                                && v.mark() == ConditionVerdict.Mark.NOT_REPORTED
+                                && !pairing.theirs().condition(v.id()).isReported());
+        var ours = pairing.ours().summary().centre();
+        var theirs = pairing.theirs().summary().centre();
+        if (!open || ours.isEmpty() || theirs.isEmpty()) {
+            return Optional.empty();
+        }
+        var metric = pairing.ours().metric();
+        double warm = theirs.getAsDouble() * GasVolume.fromBtpsToStpd(GasVolume.USUAL_PRESSURE);
+        int decimals = figures.of(pairing.ours(), ours.getAsDouble());
+        return Optional.of(words.say(
+                "remark.volume-basis",
+                "stpd",
+                figures.withUnit(
+                        figures.number(theirs.getAsDouble(), figures.of(pairing.theirs(), theirs.getAsDouble())),
+                        metric),
+                "ours",
+                apart(ours.getAsDouble() - theirs.getAsDouble(), decimals, metric),
+                "btps",
+                figures.withUnit(figures.number(warm, figures.of(pairing.theirs(), warm)), metric),
+                "oursThen",
+                apart(ours.getAsDouble() - warm, decimals, metric)));
+    }
+
+    private String apart(double difference, int decimals, Metric metric) {
+        return words.say(
+                difference < 0 ? "remark.lower" : "remark.higher",
+                "amount",
+                figures.withUnit(figures.number(Math.abs(difference), decimals), metric));
     }
 
     /** The interval leaves out zero, and allowing for the number of comparisons it would not. */

@@ -37,13 +37,14 @@ final class Run {
         this.summaries = new SummaryText(words, figures);
         this.conditions = new ConditionLine(words, names);
         this.answers = new AnswerText(words, figures, conditions, names);
+        this.trails = new TrailText(words);
         this.remarks = new Remarks(
                 words,
                 figures,
                 conditions,
                 new CentreText(words, names, compared.matched().evidence().log()),
+                trails,
                 familySize());
-        this.trails = new TrailText(words);
         this.tolerances = new Tolerances(library().catalogue(), dossier());
     }
 

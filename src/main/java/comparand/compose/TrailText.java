@@ -13,7 +13,8 @@ import java.util.stream.Stream;
 final class TrailText {
 
     /** Facts that are computed numbers, and printed to six digits: enough to repeat the step by hand. */
-    private static final Set<String> COMPUTED = Set.of("value", "uncertainty", "to", "sd", "mean", "factor", "result");
+    private static final Set<String> COMPUTED =
+            Set.of("value", "uncertainty", "to", "sd", "mean", "factor", "result", "se", "slope");
 
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])-?\\d+(?:\\.\\d+)?(?:E-?\\d+)?(?![\\w.]\\d)");
 

@@ -79,6 +79,7 @@ public final class Matcher {
                 continue;
             }
             local.stream()
+                    .filter(l -> !l.isLocal(LocalPart.CENTRE))
                     .map(l -> pair(Purpose.LOCAL_AGAINST_PUBLISHED, l, published))
                     .min(closeness(question))
                     .ifPresentOrElse(pairings::add, () -> unpaired.add(published));

@@ -134,12 +134,13 @@ final class SideBySide {
         var id = use.condition().id();
         var mine = ours.condition(id);
         var other = theirs.condition(id);
-        boolean interpolated = theirs.trail().stream()
-                .anyMatch(s -> s.kind() == Step.Kind.INTERPOLATED
+        boolean madeSame = Stream.of(ours, theirs)
+                .flatMap(side -> side.trail().stream())
+                .anyMatch(s -> s.kind().converts()
                         && use.condition().name().equals(s.facts().get("over")));
         var mark = !mine.isReported() || !other.isReported()
                 ? Mark.NOT_REPORTED
-                : !same(use, mine, other) ? Mark.DIFFERS : interpolated ? Mark.MADE_SAME : Mark.SAME;
+                : !same(use, mine, other) ? Mark.DIFFERS : madeSame ? Mark.MADE_SAME : Mark.SAME;
         return new ConditionVerdict(
                 Subject.CONDITION,
                 id,

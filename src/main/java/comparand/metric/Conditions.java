@@ -60,6 +60,9 @@ public final class Conditions {
     public static final Condition HAEMATOCRIT = add(Condition.number("haematocrit", "haematocrit", "Hct", "%"));
     public static final Condition INLET_SATURATION =
             add(Condition.number("inlet-saturation", "inlet oxygen saturation", "SvO₂", "%"));
+    public static final Condition OUTLET_SATURATION =
+            add(Condition.number("outlet-saturation", "outlet oxygen saturation", "SaO₂", "%"));
+
     public static final Condition INLET_PCO2 =
             add(Condition.number("inlet-pco2", "inlet carbon dioxide pressure", "PvCO₂", "mmHg"));
     public static final Condition BASE_EXCESS = add(Condition.number("base-excess", "base excess", "BE", "mmol/L"));

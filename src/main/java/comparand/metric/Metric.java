@@ -108,6 +108,11 @@ public final class Metric {
         return b.limits;
     }
 
+    /** How a value is brought to standard blood at the inlet, if that can be done. */
+    public Optional<InletStandard> inletStandard() {
+        return b.inletStandard;
+    }
+
     /** Outside of these a value is worth a second look. */
     public Bounds plausible() {
         return b.plausible;
@@ -161,6 +166,7 @@ public final class Metric {
         private List<ConditionUse> conditions = new ArrayList<>();
         private Optional<String> interpolatesOver = Optional.empty();
         private Optional<String> limits = Optional.empty();
+        private Optional<InletStandard> inletStandard = Optional.empty();
         private Bounds plausible = Bounds.ANY;
         private Bounds possible = Bounds.ANY;
         private List<Citation> citations = new ArrayList<>();
@@ -239,6 +245,11 @@ public final class Metric {
             return this;
         }
 
+        public Builder inletStandard(InletStandard standard) {
+            inletStandard = Optional.of(standard);
+            return this;
+        }
+
         public Builder plausible(double low, double high) {
             plausible = new Bounds(low, high);
             return this;
@@ -271,27 +282,12 @@ public final class Metric {
          *     interpolation over a condition it does not name
          */
         public Metric build() {
-            if (symbol.isBlank() || meaning.isBlank()) {
-                throw new IllegalArgumentException(id + " needs a symbol and a meaning");
-            }
-            if (citations.isEmpty()) {
-                throw new IllegalArgumentException(id + " needs a citation");
-            }
-            if (!derivations.isEmpty() && worked.isEmpty()) {
-                throw new IllegalArgumentException(id + " has a formula and no worked value");
-            }
-            interpolatesOver.ifPresent(over -> {
-                if (conditions.stream().noneMatch(c -> c.condition().id().equals(over))) {
-                    throw new IllegalArgumentException(
-                            id + " interpolates over " + over + ", which is not among its conditions");
-                }
-            });
             derivations = List.copyOf(derivations);
             aspects = List.copyOf(aspects);
             conditions = List.copyOf(conditions);
             citations = List.copyOf(citations);
             worked = List.copyOf(worked);
-            return new Metric(this);
+            return WholeCard.checked(new Metric(this));
         }
     }
 }

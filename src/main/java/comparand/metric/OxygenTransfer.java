@@ -1,5 +1,6 @@
 package comparand.metric;
 
+import comparand.unit.Printed;
 import java.util.List;
 import java.util.Map;
 
@@ -58,6 +59,7 @@ final class OxygenTransfer {
                                 left)
                         .giving(SIDE_ID, "gas-side"));
         return conditions(choices(card))
+                .inletStandard(standardInlet())
                 .confusedWith("oxygen-transfer-per-membrane-area", "oxygen-transfer-per-body-surface")
                 .cites(Citation.commonPractice("the principle of Fick"))
                 .worked(WorkedValue.of(
@@ -82,6 +84,29 @@ final class OxygenTransfer {
                                 "exhaust-oxygen-fraction=0.5608")
                         .under(SIDE_ID, "gas-side"))
                 .build();
+    }
+
+    /**
+     * Blood of 65 % at the inlet. Dissolved oxygen at the inlet moves by less than 0.01 mL/dL between 60 and 70 % and is left
+     * out.
+     */
+    private static InletStandard standardInlet() {
+        var q = Letters.BLOOD_FLOW;
+        var hb = Letters.HAEMOGLOBIN;
+        return new InletStandard(
+                Conditions.INLET_SATURATION,
+                Printed.of("65 %"),
+                Conditions.OUTLET_SATURATION,
+                Printed.of("98 %"),
+                List.of(q, hb),
+                "VO₂ - 10 · Q · k · Hb · (S_to - S_from)",
+                Citation.derived("10 · Q · (C_out - C_in) with C_out unchanged"),
+                x -> -10
+                        * x.of(q)
+                        * x.constant(OxygenContent.HUFNER.id())
+                        * x.of(hb)
+                        * (x.get(InletStandard.TO) - x.get(InletStandard.FROM))
+                        / 100);
     }
 
     /** The choices of all that is made of oxygen transfer. */

@@ -33,6 +33,18 @@ public record Step(Kind kind, String formula, SortedMap<String, String> facts) {
         QUARTILES(true),
         /** Read off between two published neighbours. */
         INTERPOLATED(true),
+        /** Brought to standard blood at the inlet. */
+        INLET(true),
+        /** A gas volume brought to standard temperature and pressure, dry. */
+        VOLUME_BASIS(true),
+        /** Units or cases chosen that meet the conditions of a published value. */
+        SELECTED(true),
+        /** Each unit's own results read off between two steps. */
+        READ_OFF(true),
+        /** The line through the cases, read at one place. */
+        REGRESSED(true),
+        /** What a reader must know of the number, though nothing was done to it. */
+        CAUTIONED(false),
         /** Computed row by row from raw data. */
         COMPUTED(false),
         /** Repeats of one unit averaged. */

@@ -3,6 +3,7 @@ package comparand.normalise;
 import comparand.metric.ConditionUse;
 import comparand.model.Circumstance;
 import comparand.model.Comparand;
+import comparand.model.LocalPart;
 import comparand.model.Origin;
 import comparand.model.Step;
 import comparand.model.Summary;
@@ -33,11 +34,25 @@ final class Interpolation {
                 .values()
                 .forEach(curve -> local.stream()
                         .filter(l -> l.metric().equals(curve.get(0).metric())
-                                && l.device().equals(curve.get(0).device()))
+                                && l.device().equals(curve.get(0).device())
+                                && isAtStep(l))
                         .map(l -> between(curve, l))
                         .forEach(c -> c.filter(fresh -> found.stream().noneMatch(f -> f.id().equals(fresh.id())))
                                 .ifPresent(found::add)));
         return found;
+    }
+
+    /** Set, and not merely how it came out on the mean: cases are matched from our side instead. */
+    private static boolean isAtStep(Comparand local) {
+        return local.origin()
+                .fold(
+                        published -> false,
+                        ours -> ours.scope().part() == LocalPart.WHOLE
+                                && ours.scope()
+                                        .steps()
+                                        .contains(local.metric()
+                                                .interpolatesOver()
+                                                .orElseThrow()));
     }
 
     private static boolean isPlain(Summary summary) {

@@ -3,6 +3,7 @@ package comparand.normalise;
 import comparand.diag.Located;
 import comparand.flow.Outcome;
 import comparand.metric.Catalogue;
+import comparand.metric.Conditions;
 import comparand.metric.Definition;
 import comparand.metric.Metric;
 import comparand.model.Checked;
@@ -15,6 +16,7 @@ import comparand.model.Origin;
 import comparand.model.SetAside;
 import comparand.model.Sizes;
 import comparand.model.Step;
+import comparand.model.Tolerances;
 import comparand.model.library.ConditionText;
 import comparand.model.library.PlaceRecord;
 import comparand.model.library.QuestionRecord;
@@ -57,8 +59,11 @@ public final class Normaliser {
                             why -> aside.add(new SetAside(comparand, why.reason(), why.detail())),
                             () -> published.add(comparand));
         });
+        var ours = new ArrayList<>(local.comparands());
+        var tolerances = new Tolerances(catalogue, checked.dossier());
+        ours.addAll(new LocalFooting(tolerances, checked.dossier().smallestGroup()).of(local.series(), published));
         published.addAll(Interpolation.between(published, local.comparands()));
-        return new Evidence(checked, local.comparands(), published, aside, local.log());
+        return new Evidence(checked, ours, published, aside, local.log());
     }
 
     private boolean inScope(PublishedValue value) {
@@ -73,18 +78,30 @@ public final class Normaliser {
         var stated = published.source().conditionsOf(value);
         var footing = new DefinitionFooting(metric, wanted(metric), device, stated, catalogue, numbers(metric, value))
                 .from(definition(value));
-        var trail = new ArrayList<Step>();
-        trail.add(printed(published));
-        unitStep(metric, value).ifPresent(trail::add);
-        var formed = SummaryForm.of(metric, value, footing);
-        trail.addAll(formed.steps());
-        trail.addAll(footing.steps());
         var found = new LinkedHashMap<String, Circumstance>();
         stated.stream()
                 .forEach(e -> catalogue
                         .condition(e.key().value())
                         .ifPresent(c ->
                                 found.put(c.id(), Circumstance.of(c, e.value().value()))));
+        var based = GasVolumeFooting.of(metric, found, footing, numbers(metric, value));
+        if (based.isPresent()) {
+            footing = based.get();
+            found.put(Conditions.GAS_VOLUME_BASIS.id(), new Circumstance.Word(GasVolumeFooting.STANDARD));
+        }
+        var inlet = InletFooting.of(metric, found, footing, numbers(metric, value));
+        if (inlet.isPresent()) {
+            footing = inlet.get().footing();
+            found.put(
+                    metric.inletStandard().orElseThrow().inlet().id(),
+                    inlet.get().inlet());
+        }
+        var trail = new ArrayList<Step>();
+        trail.add(printed(published));
+        unitStep(metric, value).ifPresent(trail::add);
+        var formed = SummaryForm.of(metric, value, footing);
+        trail.addAll(formed.steps());
+        trail.addAll(footing.steps());
         return new Comparand(
                 published.id(),
                 new Origin.Published(published.source(), List.of(value)),

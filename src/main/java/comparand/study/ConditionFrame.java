@@ -78,6 +78,11 @@ final class ConditionFrame {
         return numbers.size();
     }
 
+    /** Where a condition stands among the numbers; -1 if it is not among them. */
+    int index(String condition) {
+        return numbers.stream().map(Condition::id).toList().indexOf(condition);
+    }
+
     int words() {
         return words.size();
     }
@@ -94,19 +99,25 @@ final class ConditionFrame {
         var unit = condition.unit().orElse(Unit.ONE);
         var measured = row.numbers().get(id);
         if (measured != null) {
-            units.putIfAbsent(id, measured.unit());
-            decimals.merge(id, measured.decimals(), Math::max);
+            printed(id, measured.unit(), measured.decimals());
             return measured.in(unit);
         }
         var stated = file.fixed().get(id).flatMap(c -> c.value().asNumber());
         if (stated.isPresent()) {
-            units.putIfAbsent(id, stated.get().unit());
-            decimals.merge(id, stated.get().number().decimals(), Math::max);
+            printed(id, stated.get().unit(), stated.get().number().decimals());
             return stated.get().in(unit);
         }
         return Optional.ofNullable(computed.getOrDefault(file, Map.of()).get(id))
                 .flatMap(plan -> plan.value(given).map(v -> plan.metric().unit().convert(v, unit)))
                 .orElse(Double.NaN);
+    }
+
+    /** Printed in the unit met first, with the most decimals met, as many as they are in that unit. */
+    private void printed(String id, Unit unit, int places) {
+        var first = units.computeIfAbsent(id, i -> unit);
+        int shift =
+                first.equals(unit) ? 0 : (int) Math.round(Math.log10(unit.convert(1, first) - unit.convert(0, first)));
+        decimals.merge(id, Math.max(0, places - shift), Math::max);
     }
 
     /** A row's conditions in words; empty where it has none. */

@@ -11,6 +11,7 @@ import comparand.model.LocalPart;
 import comparand.model.LocalScope;
 import comparand.model.LocalSeries;
 import comparand.model.Step;
+import comparand.unit.Unit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -157,10 +158,31 @@ record SeriesDraft(
                 conditions.worded(),
                 conditions.fixed(),
                 members,
-                computed(members.size()));
+                computed(members));
     }
 
-    private List<Step> computed(int members) {
+    /** Where every outlet was full, a metric with a standard inlet tells of the blood that came in. */
+    private Optional<Step> showsInlet(List<LocalMember> members) {
+        return metric.inletStandard().flatMap(standard -> {
+            int at = conditions.index(standard.outlet().id());
+            double full = standard.full().in(standard.outlet().unit().orElse(Unit.ONE));
+            return at >= 0 && members.stream().allMatch(m -> m.amount(at).orElse(0) >= full)
+                    ? Optional.of(Step.of(
+                            Step.Kind.CAUTIONED,
+                            "",
+                            "condition",
+                            standard.outlet().name(),
+                            "full",
+                            standard.full().toString(),
+                            "n",
+                            String.valueOf(members.size()),
+                            "level",
+                            group.anyFile().level().plural()))
+                    : Optional.empty();
+        });
+    }
+
+    private List<Step> computed(List<LocalMember> members) {
         var steps = new ArrayList<Step>();
         steps.add(Step.of(
                 Step.Kind.COMPUTED,
@@ -178,10 +200,11 @@ record SeriesDraft(
                     Step.Kind.REPEATS,
                     "",
                     "members",
-                    repeated.size() == members && members > NAMED ? "all" : String.join(", ", repeated),
+                    repeated.size() == members.size() && members.size() > NAMED ? "all" : String.join(", ", repeated),
                     "level",
                     level.singular()));
         }
+        showsInlet(members).ifPresent(steps::add);
         return steps;
     }
 

@@ -88,9 +88,24 @@ public final class PdfDocumentWriter implements DocumentWriter {
         bookmark(page, page.writer().getRootOutline(), section.heading());
         line(page, Structure.under(element, "H1"), type.heading(), section.heading());
         page.down(2);
-        for (var block : section.blocks()) {
-            block(page, type, element, block);
+        var blocks = section.blocks();
+        for (int b = 0; b < blocks.size(); b++) {
+            block(
+                    page,
+                    type,
+                    element,
+                    blocks.get(b),
+                    b + 1 < blocks.size() ? beginning(page, type, blocks.get(b + 1)) : 0);
         }
+    }
+
+    /** How much of a block stands on one page with the heading above it. */
+    private static float beginning(Page page, Type type, Block block) {
+        return block.fold(
+                paragraph -> 3 * style(type, paragraph).leading(),
+                heading -> 0f,
+                table -> caption(page, type, table).size() * type.small().leading()
+                        + TableSetter.beginning(page, type, table));
     }
 
     /** What must stand on one page with a heading: all of a section of nothing but paragraphs, as long as a page holds it. */
@@ -106,10 +121,10 @@ public final class PdfDocumentWriter implements DocumentWriter {
         return height <= page.room() ? height : HEADING_AND_SOME;
     }
 
-    private static void block(Page page, Type type, PdfStructureElement element, Block block) {
+    private static void block(Page page, Type type, PdfStructureElement element, Block block, float next) {
         Runnable set = block.fold(
                 paragraph -> () -> paragraph(page, type, element, paragraph),
-                heading -> () -> heading(page, type, element, heading),
+                heading -> () -> heading(page, type, element, heading, next),
                 table -> () -> table(page, type, element, table));
         set.run();
     }
@@ -149,9 +164,9 @@ public final class PdfDocumentWriter implements DocumentWriter {
                 paragraph.text(), style(type, paragraph), Math.min(page.width(), MEASURE) - indent(paragraph));
     }
 
-    private static void heading(Page page, Type type, PdfStructureElement element, Heading heading) {
+    private static void heading(Page page, Type type, PdfStructureElement element, Heading heading, float next) {
         page.down(4);
-        if (!page.fits(70)) {
+        if (!page.fits(type.subheading().leading() + 2 + next)) {
             page.turn();
         }
         line(page, Structure.under(element, "H2"), type.subheading(), heading.text());
@@ -160,9 +175,13 @@ public final class PdfDocumentWriter implements DocumentWriter {
 
     private static void table(Page page, Type type, PdfStructureElement element, Table table) {
         if (!table.caption().isEmpty()) {
-            line(page, Structure.under(element, "P"), type.small(), table.caption());
+            page.paragraph(Structure.under(element, "P"), type.small(), caption(page, type, table), 0);
         }
         TableSetter.set(page, type, element, table);
+    }
+
+    private static List<String> caption(Page page, Type type, Table table) {
+        return table.caption().isEmpty() ? List.of() : Wrapped.lines(table.caption(), type.small(), page.width());
     }
 
     private static void line(Page page, PdfStructureElement element, TextStyle style, String text) {

@@ -41,6 +41,16 @@ final class TableSetter {
         new TableSetter(page, type, table).set(section);
     }
 
+    /** How much of a table is set on one page at its beginning: the headings and the first row, unless that is very tall. */
+    static float beginning(Page page, Type type, Table table) {
+        return new TableSetter(page, type, table).beginning();
+    }
+
+    private float beginning() {
+        float first = table.rows().isEmpty() ? 0 : height(lines(table.rows().get(0)));
+        return headingHeight + Math.min(first, page.room() / 3);
+    }
+
     private static float[] widths(List<Column> columns, float room) {
         double sum = columns.stream().mapToDouble(Column::width).sum();
         var widths = new float[columns.size()];
@@ -53,8 +63,7 @@ final class TableSetter {
     private void set(PdfStructureElement section) {
         var element = Structure.under(section, "Table");
         var rows = table.rows().stream().map(this::lines).toList();
-        float first = rows.isEmpty() ? 0 : height(rows.get(0));
-        if (!page.fits(headingHeight + Math.min(first, page.room() / 3))) {
+        if (!page.fits(beginning())) {
             page.turn();
         }
         headings(Structure.under(Structure.under(element, "THead"), "TR"));
