@@ -45,6 +45,7 @@ final class QualityOfRows {
     private final DataFile file;
     private final Collection<MetricOfStudy> metrics;
     private final FileFormulas formulas;
+    private final MissingCells missing;
     private final List<QualityRule> rules;
     private final Map<QualityRule, Map<Severity, Found>> found = new LinkedHashMap<>();
 
@@ -57,6 +58,7 @@ final class QualityOfRows {
         this.file = file;
         this.metrics = metrics;
         this.formulas = new FileFormulas(file);
+        this.missing = new MissingCells(file);
         this.rules = QualityRules.forFile(new QualityRules.OwnLimits() {
             @Override
             public Optional<Bounds> possible(String quantity, Unit unit) {
@@ -97,6 +99,11 @@ final class QualityOfRows {
         said.forEach(s -> log.remarked(own.line(), s.rule.code(), s.finding.message()));
         return new Admitted(
                 Optional.empty(), said.stream().map(s -> s.finding.effect()).toList());
+    }
+
+    /** Logs what is empty in a row that takes part, and what cannot be computed for lack of it. */
+    void lacks(RowFacts row, Collection<String> metricsWithoutValue, FileLogDraft log) {
+        missing.remark(row, metricsWithoutValue).ifPresent(text -> log.remarked(row.line(), "value-missing", text));
     }
 
     private List<Said> said(RowFacts own, RowFacts joined) {

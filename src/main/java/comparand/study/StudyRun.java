@@ -227,7 +227,7 @@ final class StudyRun {
         var admitted = quality.admit(row, joined.get(), log);
         var memberHeld = described.whyHeld(joined.get());
         if (!admitted.isHeld() && memberHeld.isEmpty()) {
-            takesPart(file, joined.get(), admitted, log);
+            takesPart(file, joined.get(), admitted, log, quality);
             return;
         }
         if (!admitted.isHeld()) {
@@ -236,7 +236,7 @@ final class StudyRun {
         metrics.values().forEach(m -> m.keepFrom(file));
     }
 
-    private void takesPart(DataFile file, RowFacts row, Admitted admitted, FileLogDraft log) {
+    private void takesPart(DataFile file, RowFacts row, Admitted admitted, FileLogDraft log, QualityOfRows quality) {
         log.kept(row.rows());
         counts.accept(file, row);
         limits.accept(file, row);
@@ -249,7 +249,7 @@ final class StudyRun {
             }
         }
         events.values().forEach(e -> e.accept(file, row));
-        MissingCells.remark(file, row, lacking).ifPresent(text -> log.remarked(row.line(), "value-missing", text));
+        quality.lacks(row, lacking, log);
     }
 
     private void finish(MetricOfStudy metric) {
