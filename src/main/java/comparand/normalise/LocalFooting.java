@@ -53,11 +53,11 @@ final class LocalFooting {
         var made = new ArrayList<Comparand>();
         var steps = along(value);
         if (steps.isPresent()) {
-            made.addAll(ReadOff.of(series, value, steps.get(), fewest(series)));
-            series.forEach(s -> Regression.of(s, value, steps.get()).ifPresent(made::add));
+            made.addAll(ReadOff.of(series, steps.get(), fewest(series)));
+            series.forEach(s -> Regression.of(s, steps.get()).ifPresent(made::add));
         }
         for (var s : series) {
-            Selection.of(s, value, differing(s, value), fewest(series)).ifPresent(made::add);
+            Selection.of(s, differing(s, value), fewest(series)).ifPresent(made::add);
         }
         return made;
     }

@@ -23,24 +23,24 @@ final class ReadOff {
     private ReadOff() {}
 
     /** One comparand for each definition under which units were tested at a step below and one above. */
-    static List<Comparand> of(List<LocalSeries> all, Comparand value, Wanted wanted, int fewest) {
+    static List<Comparand> of(List<LocalSeries> all, Wanted wanted, int fewest) {
         var curves = new LinkedHashMap<String, List<LocalSeries>>();
         all.stream()
                 .filter(s -> s.scope().steps().contains(wanted.id()))
                 .forEach(s -> curves.computeIfAbsent(s.study().id() + s.definition(), k -> new ArrayList<>())
                         .add(s));
         return curves.values().stream()
-                .flatMap(curve -> curve(curve, value, wanted, fewest).stream())
+                .flatMap(curve -> curve(curve, wanted, fewest).stream())
                 .toList();
     }
 
-    private static Optional<Comparand> curve(List<LocalSeries> curve, Comparand value, Wanted wanted, int fewest) {
+    private static Optional<Comparand> curve(List<LocalSeries> curve, Wanted wanted, int fewest) {
         if (curve.stream().anyMatch(s -> at(s, wanted).filter(wanted::isMetBy).isPresent())) {
             return Optional.empty();
         }
         var below = neighbour(curve, wanted, true);
         var above = neighbour(curve, wanted, false);
-        return below.flatMap(b -> above.flatMap(a -> between(b, a, value, wanted, fewest)));
+        return below.flatMap(b -> above.flatMap(a -> between(b, a, wanted, fewest)));
     }
 
     private static Optional<LocalSeries> neighbour(List<LocalSeries> curve, Wanted wanted, boolean below) {
@@ -58,8 +58,7 @@ final class ReadOff {
                 : Optional.empty();
     }
 
-    private static Optional<Comparand> between(
-            LocalSeries below, LocalSeries above, Comparand value, Wanted wanted, int fewest) {
+    private static Optional<Comparand> between(LocalSeries below, LocalSeries above, Wanted wanted, int fewest) {
         var x = below.index(wanted.id());
         var xAbove = above.index(wanted.id());
         if (x.isEmpty() || xAbove.isEmpty()) {
@@ -91,7 +90,7 @@ final class ReadOff {
                 below.level().plural());
         return Optional.of(below.of(
                 members,
-                wanted.text() + ", read off for " + value.id(),
+                wanted.text() + ", read off",
                 new LocalScope(LocalPart.MATCHED, "", below.scope().steps()),
                 List.of(step)));
     }

@@ -26,7 +26,7 @@ final class Regression {
     private Regression() {}
 
     /** The line's value; empty if the results as a whole meet the condition, or no line may be read there. */
-    static Optional<Comparand> of(LocalSeries series, Comparand value, Wanted wanted) {
+    static Optional<Comparand> of(LocalSeries series, Wanted wanted) {
         var index = series.index(wanted.id());
         boolean stepped = series.scope().steps().contains(wanted.id());
         boolean met = series.whole().condition(wanted.id()) instanceof Circumstance.Amount ours
@@ -69,7 +69,7 @@ final class Regression {
         return Optional.of(series.with(
                 new Summary.Estimated(estimate, points.size()),
                 there,
-                Selection.label(series, "line read for " + value.id()),
+                Selection.label(series, "line read at " + wanted.text()),
                 new LocalScope(LocalPart.MATCHED, "", series.scope().steps()),
                 List.of(step)));
     }

@@ -21,7 +21,7 @@ final class Selection {
      *
      * @param wanted the conditions that all of them together do not meet
      */
-    static Optional<Comparand> of(LocalSeries series, Comparand value, List<Wanted> wanted, int fewest) {
+    static Optional<Comparand> of(LocalSeries series, List<Wanted> wanted, int fewest) {
         if (wanted.isEmpty()) {
             return Optional.empty();
         }
@@ -49,7 +49,8 @@ final class Selection {
                 String.valueOf(series.members().size()),
                 "level",
                 series.level().plural());
-        var group = label(series, "chosen for " + value.id());
+        var group =
+                label(series, "chosen at " + wanted.stream().map(Wanted::text).collect(Collectors.joining(", ")));
         return Optional.of(series.of(
                 chosen,
                 group,
