@@ -14,7 +14,7 @@ final class CellFaults {
 
     private record Kind(String column, String code, String fix) {}
 
-    private record Seen(int line, int cell, String message, int count) {}
+    private record Seen(int line, int cell, String message, Lines lines) {}
 
     private final RowSource rows;
     private final Map<Kind, Seen> seen = new LinkedHashMap<>();
@@ -25,10 +25,9 @@ final class CellFaults {
 
     /** A fault in a cell: {@code fix} must not depend on the row, so that rows with one fault fall together. */
     void add(String code, String column, int line, int cell, String message, String fix) {
-        seen.merge(
-                new Kind(column, code, fix),
-                new Seen(line, cell, message, 1),
-                (old, next) -> new Seen(old.line, old.cell, old.message, old.count + 1));
+        seen.computeIfAbsent(new Kind(column, code, fix), k -> new Seen(line, cell, message, new Lines()))
+                .lines
+                .add(line);
     }
 
     List<Diagnostic> findings() {
@@ -40,7 +39,9 @@ final class CellFaults {
                         .formatted(
                                 kind.column,
                                 s.message,
-                                s.count > 1 ? "; %d rows look like that".formatted(s.count) : ""),
+                                s.lines.count() > 1
+                                        ? "; %d rows look like that, %s".formatted(s.lines.count(), s.lines)
+                                        : ""),
                 "a row read otherwise than meant moves a mean without a word",
                 kind.fix)));
         return findings;

@@ -245,9 +245,7 @@ final class ColumnPlan {
     }
 
     private static boolean isRead(ColumnRecord column) {
-        return column.holds()
-                .filter(r -> r.value() == ColumnRole.IGNORED || r.value() == ColumnRole.REMARK)
-                .isEmpty();
+        return column.holds().filter(r -> r.value() == ColumnRole.IGNORED).isEmpty();
     }
 
     private Set<String> missing(ColumnRecord column) {

@@ -9,6 +9,7 @@ import comparand.model.library.Entries;
 import comparand.model.library.SampleUnit;
 import comparand.model.library.StudyRecord;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One data file of a study, ready to be computed from.
@@ -57,5 +58,16 @@ record DataFile(
     /** Whom a row belongs to on the level that counts. */
     String member(RowFacts row) {
         return row.members().getOrDefault(level(), "line " + row.line());
+    }
+
+    /** A file is itself and no other: every row asks for it, and to look through all it holds would take longer than the row. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return this == other;
+    }
+
+    @Override
+    public int hashCode() {
+        return path.hashCode();
     }
 }

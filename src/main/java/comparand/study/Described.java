@@ -10,12 +10,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** What files with one row per case, unit or device say, to be joined to the rows of the study's other files. */
 final class Described {
 
     private final Map<Describes, Map<String, RowFacts>> facts = new HashMap<>();
     private final Map<Describes, Map<String, String>> leftOut = new HashMap<>();
+    private final Map<Describes, Map<String, String>> held = new HashMap<>();
     private final Map<Describes, Set<String>> kept = new HashMap<>();
     private final Set<String> quantities = new HashSet<>();
     private final List<Diagnostic> findings = new ArrayList<>();
@@ -82,6 +84,23 @@ final class Described {
     /** A member whose row was left out: the rows of other files about it go too, unless another row of it is kept. */
     void leaveOut(Describes level, String key, String reason) {
         leftOut.computeIfAbsent(level, l -> new HashMap<>()).putIfAbsent(key, reason);
+    }
+
+    /** A member whose description says what cannot be: the rows of other files about it are held too. */
+    void hold(Describes level, RowFacts row, String reason) {
+        key(level, row)
+                .ifPresent(
+                        k -> held.computeIfAbsent(level, l -> new HashMap<>()).putIfAbsent(k, reason));
+    }
+
+    /** Why a row is held although nothing in it says so: what describes its case, unit or device is held. */
+    Optional<String> whyHeld(RowFacts joined) {
+        return Stream.of(Describes.values())
+                .flatMap(level -> key(level, joined)
+                        .map(k -> held.getOrDefault(level, Map.of()).get(k))
+                        .map(reason -> "its %s is held: %s".formatted(word(level), reason))
+                        .stream())
+                .findFirst();
     }
 
     /** Why a row goes although nothing in it says so: its case or unit was left out. */

@@ -11,10 +11,8 @@ final class DevicesOfRows {
 
     private final DataFile file;
     private final Described described;
-    private int nameless;
-    private int firstNameless;
-    private int undescribed;
-    private int firstUndescribed;
+    private final Lines nameless = new Lines();
+    private final Lines undescribed = new Lines();
 
     DevicesOfRows(DataFile file, Described described) {
         this.file = file;
@@ -31,27 +29,27 @@ final class DevicesOfRows {
                 .anyMatch(level ->
                         described.has(level) && Described.key(level, row).isPresent());
         if (looked) {
-            firstUndescribed = undescribed++ == 0 ? row.line() : Math.min(firstUndescribed, row.line());
+            undescribed.add(row.line());
         } else {
-            firstNameless = nameless++ == 0 ? row.line() : Math.min(firstNameless, row.line());
+            nameless.add(row.line());
         }
         return Optional.empty();
     }
 
     List<Diagnostic> findings() {
         var findings = new ArrayList<Diagnostic>();
-        if (nameless > 0) {
+        if (nameless.count() > 0) {
             findings.add(Diagnostic.stop(
                     "device-missing",
-                    file.rows().row(firstNameless),
+                    file.rows().row(nameless.first()),
                     "this row names no device%s".formatted(more(nameless)),
                     "a result belongs to a device",
                     "name the device, or list the row under `dropped:` with a reason"));
         }
-        if (undescribed > 0) {
+        if (undescribed.count() > 0) {
             findings.add(Diagnostic.stop(
                     "member-not-described",
-                    file.rows().row(firstUndescribed),
+                    file.rows().row(undescribed.first()),
                     "the case or unit of this row has no device in the file that describes it%s"
                             .formatted(more(undescribed)),
                     "a result belongs to a device",
@@ -60,7 +58,7 @@ final class DevicesOfRows {
         return findings;
     }
 
-    private static String more(int count) {
-        return count > 1 ? "; %d rows are such".formatted(count) : "";
+    private static String more(Lines lines) {
+        return lines.count() > 1 ? "; %d rows are such, %s".formatted(lines.count(), lines) : "";
     }
 }

@@ -38,8 +38,7 @@ final class DuplicateRows {
     private final Map<Digest, First> seen = new HashMap<>();
     private final List<Diagnostic> findings = new ArrayList<>();
     private final MessageDigest sha;
-    private int equal;
-    private int second;
+    private final Lines equal = new Lines();
     private int firstOfSecond;
 
     DuplicateRows(DataFileRecord mapping, RowSource rows) {
@@ -94,9 +93,11 @@ final class DuplicateRows {
         }
         if (!first.content.equals(content)) {
             differs(row.line(), first.line);
-        } else if (equal++ == 0) {
-            second = row.line();
-            firstOfSecond = first.line;
+        } else {
+            if (equal.count() == 0) {
+                firstOfSecond = first.line;
+            }
+            equal.add(row.line());
         }
         return first.content.equals(content) && decision == Duplicates.DROP_SECOND;
     }
@@ -122,12 +123,14 @@ final class DuplicateRows {
     /** After the last row. */
     List<Diagnostic> findings() {
         var all = new ArrayList<>(findings);
-        if (equal > 0 && decision == Duplicates.REFUSE) {
+        if (equal.count() > 0 && decision == Duplicates.REFUSE) {
             all.add(Diagnostic.stop(
                     "row-twice",
-                    rows.row(second),
+                    rows.row(equal.first()),
                     "this row says the same as the one in line %d%s"
-                            .formatted(firstOfSecond, equal > 1 ? "; %d rows are such".formatted(equal) : ""),
+                            .formatted(
+                                    firstOfSecond,
+                                    equal.count() > 1 ? "; %d rows are such, %s".formatted(equal.count(), equal) : ""),
                     "a row entered twice counts twice",
                     "write `duplicates: {rows: drop-second, reason: ...}` for this file, or `rows: keep` if equal rows are"
                             + " meant"));

@@ -108,7 +108,7 @@ final class GivenInputs {
                 }
                 return fixed.get(input.id())
                         .flatMap(c -> c.value().asNumber())
-                        .or(() -> nominal(input.id(), row.deviceId()))
+                        .or(() -> row.device().flatMap(device -> nominal(input.id(), device)))
                         .map(q -> q.in(input.unit()));
             }
 

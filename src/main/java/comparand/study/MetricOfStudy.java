@@ -2,13 +2,11 @@ package comparand.study;
 
 import comparand.diag.Diagnostic;
 import comparand.diag.Located;
-import comparand.metric.Aspect;
 import comparand.metric.Definition;
 import comparand.metric.Gathering;
 import comparand.metric.Metric;
-import comparand.model.library.Arrangement;
+import comparand.metric.Role;
 import comparand.model.library.ColumnRole;
-import comparand.model.library.PartRecord;
 import comparand.model.library.Repeats;
 import comparand.unit.Rounding;
 import java.util.ArrayList;
@@ -27,6 +25,9 @@ import java.util.TreeMap;
  */
 final class MetricOfStudy {
 
+    /** The share of rows above which a result is marked. */
+    private static final double MOST_EXCLUDED = 0.3;
+
     private final Metric metric;
     private final Map<DataFile, FileShare> shares = new LinkedHashMap<>();
     private final SortedMap<String, GroupDraft> groups = new TreeMap<>();
@@ -34,21 +35,6 @@ final class MetricOfStudy {
     private final boolean isRecomputed;
     private final Map<DataFile, Plausibility> plausibilities = new LinkedHashMap<>();
     private Optional<ConditionFrame> frame = Optional.empty();
-
-    /** What one file has to do with the metric. */
-    private static final class FileShare {
-        private final Located<String> asked;
-        private final Way way;
-        private final Definition usual;
-        private int rows;
-        private int lacking;
-
-        FileShare(Located<String> asked, Way way, Definition usual) {
-            this.asked = asked;
-            this.way = way;
-            this.usual = usual;
-        }
-    }
 
     /**
      * Nothing read yet.
@@ -94,19 +80,58 @@ final class MetricOfStudy {
         return isRecomputed;
     }
 
-    /** A row that takes part. */
-    void accept(DataFile file, RowFacts row) {
+    String id() {
+        return metric.id();
+    }
+
+    boolean isAskedOf(DataFile file) {
+        return shares.containsKey(file);
+    }
+
+    /** Whether a file's results follow a definition in every aspect of it; never, if it has none. */
+    boolean follows(DataFile file, Definition definition) {
+        var share = shares.get(file);
+        return share != null
+                && !definition.aspects().isEmpty()
+                && definition.aspects().entrySet().stream()
+                        .allMatch(e -> share.way()
+                                .followed()
+                                .get(e.getKey())
+                                .filter(e.getValue()::equals)
+                                .isPresent());
+    }
+
+    /** Whether the metric is computed from a quantity, or decided by it. */
+    boolean needs(DataFile file, String quantity) {
+        var share = shares.get(file);
+        return share != null
+                && (share.way().plan().filter(p -> p.given().contains(quantity)).isPresent()
+                        || metric.condition(quantity)
+                                .filter(use -> use.role() == Role.DECIDES)
+                                .isPresent());
+    }
+
+    /** A row that takes part, but not here. */
+    void keepFrom(DataFile file) {
+        var share = shares.get(file);
+        if (share != null) {
+            share.kept();
+        }
+    }
+
+    /** A row that takes part; whether it has a value, or nobody asks it for one. */
+    boolean accept(DataFile file, RowFacts row) {
         var share = shares.get(file);
         if (share == null) {
-            return;
+            return true;
         }
         var conditions = conditions();
-        share.rows++;
+        share.seen();
         var given = file.given().of(row);
-        var gathered = share.way.gathered(row, given);
+        var gathered = share.way().gathered(row, given);
         if (gathered.isEmpty()) {
-            share.lacking++;
-            return;
+            share.lacks();
+            return false;
         }
         int inputs = gathered.get().length;
         var numbers = Arrays.copyOf(gathered.get(), inputs + conditions.numbers());
@@ -114,12 +139,16 @@ final class MetricOfStudy {
         var group = groupOf(file, share, row);
         group.files().putIfAbsent(file.path(), file);
         group.member(file.member(row), row.centre(), numbers.length, conditions.words())
-                .add(numbers, conditions.words(file, row), keepsPoints(share.way.gathering()));
-        if (inputs == 1 && share.way.inputs().get(0).equals(metric.id())) {
+                .add(
+                        numbers,
+                        conditions.words(file, row),
+                        keepsPoints(share.way().gathering()));
+        if (inputs == 1 && share.way().inputs().get(0).equals(metric.id())) {
             plausibilities
                     .computeIfAbsent(file, f -> new Plausibility(f, metric))
                     .look(group, gathered.get()[0], row.line());
         }
+        return true;
     }
 
     private ConditionFrame conditions() {
@@ -138,11 +167,11 @@ final class MetricOfStudy {
     private GroupDraft groupOf(DataFile file, FileShare share, RowFacts row) {
         var steps = new TreeMap<String, String>();
         for (var by : file.mapping().groupedBy()) {
-            if (!runsAlong(share.way.gathering(), by.value())) {
+            if (!runsAlong(share.way().gathering(), by.value())) {
                 steps.put(by.value(), step(row, by.value()));
             }
         }
-        var definition = definitionOf(file, share, row);
+        var definition = RowDefinition.of(metric, share.way().followed(), file, row);
         var device = row.deviceId();
         return groups.computeIfAbsent(
                 GroupDraft.key(device, steps, definition), k -> new GroupDraft(device, steps, definition));
@@ -170,31 +199,6 @@ final class MetricOfStudy {
         return gathering instanceof Gathering.Crossing crossing ? Optional.of(crossing.xInput()) : Optional.empty();
     }
 
-    private Definition definitionOf(DataFile file, FileShare share, RowFacts row) {
-        var definition = share.way.followed();
-        for (var aspect : metric.definition()) {
-            var ofRow = row.definition().get(aspect.id());
-            if (ofRow.isPresent()) {
-                definition = definition.with(aspect.id(), ofRow.get());
-            } else if (aspect instanceof Aspect.Parts
-                    && definition.get(aspect.id()).isEmpty()) {
-                definition = definition.with(aspect.id(), integralParts(file, row.deviceId(), aspect));
-            }
-        }
-        return definition;
-    }
-
-    /** What is built into a device was in the circuit, whoever ran the test. */
-    private static List<String> integralParts(DataFile file, String device, Aspect aspect) {
-        return file.library().device(device).stream()
-                .flatMap(d -> d.parts().stream())
-                .filter(p -> p.arrangement().value() == Arrangement.INTEGRAL)
-                .map(PartRecord::part)
-                .map(Located::value)
-                .filter(aspect.words()::contains)
-                .toList();
-    }
-
     /** The level that counts as independent must be named by a column, or nobody knows what n is. */
     private boolean membersAreNamed(DataFile file) {
         var role = switch (file.level()) {
@@ -218,11 +222,10 @@ final class MetricOfStudy {
 
     /** After the last row of the last file. */
     List<SeriesDraft> finish() {
-        shares.forEach((file, share) -> {
-            if (!isRecomputed) {
-                noteLacking(file, share);
-            }
-        });
+        if (!isRecomputed) {
+            shares.forEach((file, share) -> share.lacking(metric, file).ifPresent(findings::add));
+            noteExcluded();
+        }
         var drafts = new ArrayList<SeriesDraft>();
         for (var group : groups.values()) {
             var refusing = group.files().values().stream()
@@ -237,7 +240,7 @@ final class MetricOfStudy {
             var first = group.anyFile();
             var share = shares.get(first);
             if (share != null) {
-                drafts.add(new SeriesDraft(metric, group, share.way, conditions(), hasTwin(group), share.usual));
+                drafts.add(new SeriesDraft(metric, group, share.way(), conditions(), hasTwin(group), share.usual()));
             }
         }
         return drafts;
@@ -262,15 +265,17 @@ final class MetricOfStudy {
                         && g.steps().equals(group.steps()));
     }
 
-    private void noteLacking(DataFile file, FileShare share) {
-        if (share.lacking > 0) {
+    /** A metric that most rows were kept from says little of the rest; a third is much; trade usage. */
+    private void noteExcluded() {
+        int all = shares.values().stream().mapToInt(FileShare::all).sum();
+        int excluded = shares.values().stream().mapToInt(FileShare::excluded).sum();
+        if (excluded > MOST_EXCLUDED * all) {
             findings.add(Diagnostic.note(
-                    "rows-without-value",
-                    share.asked.span(),
-                    "`%s` could not be computed for %d of %d rows of `%s`: a cell is empty or marked missing"
-                            .formatted(metric.id(), share.lacking, share.rows, file.name()),
-                    "fewer results than rows take part",
-                    "nothing to mend if the values were never taken"));
+                    "rows-mostly-excluded",
+                    shares.values().iterator().next().asked().span(),
+                    "`%s` is kept from %d of %d rows, more than 30 %%".formatted(metric.id(), excluded, all),
+                    "what is left may not stand for the cases",
+                    "look at what was found in these rows; every report says it beside the result"));
         }
     }
 

@@ -18,6 +18,7 @@ final class RoleCells {
 
     private static final Set<String> CHANNELS = Set.of("upstream", "downstream");
     private static final Unit MICROMETRE = Unit.of("µm");
+    private static final Unit MINUTE = Unit.of("min");
     private static final Unit COUNT = Unit.of("{count}");
 
     private final Library library;
@@ -50,7 +51,9 @@ final class RoleCells {
             case BIN_COUNT ->
                 (cell, row) -> row.channel()
                         .ifPresent(c -> quantities.number(cell, heading, "bubble-bin-count-" + c, COUNT, row));
-            case IGNORED, REMARK -> (cell, row) -> {};
+            case ELAPSED -> this::elapsed;
+            case REMARK -> (cell, row) -> row.remark(heading);
+            case IGNORED -> (cell, row) -> {};
         };
     }
 
@@ -68,16 +71,20 @@ final class RoleCells {
     }
 
     private void bin(String edge, DataCell cell, RowDraft row) {
+        number(cell, row, edge, MICROMETRE, "the edge of a size class has no unit of length");
+    }
+
+    private void elapsed(DataCell cell, RowDraft row) {
+        number(cell, row, "elapsed-time", MINUTE, "the time since the start has no unit of time");
+    }
+
+    private void number(DataCell cell, RowDraft row, String id, Unit like, String lacking) {
         var unit = column.unit()
                 .flatMap(u -> TradeSpelling.read(u.value()).<Optional<Unit>>fold(Optional::of, f -> Optional.empty()));
-        if (unit.filter(MICROMETRE::convertsTo).isPresent()) {
-            quantities.number(cell, heading, edge, unit.get(), row);
+        if (unit.filter(like::convertsTo).isPresent()) {
+            quantities.number(cell, heading, id, unit.get(), row);
         } else {
-            row.fault(
-                    "unit-missing",
-                    heading,
-                    "the edge of a size class has no unit of length",
-                    "add `unit: µm` to this column");
+            row.fault("unit-missing", heading, lacking, "add `unit: %s` to this column".formatted(like));
         }
     }
 

@@ -8,7 +8,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /** A row that is being put together, cell by cell; in a long layout, row by row. */
 final class RowDraft {
@@ -30,6 +32,7 @@ final class RowDraft {
     private final Map<String, Measured> numbers = new HashMap<>();
     private final Map<String, String> words = new HashMap<>();
     private final Map<String, Boolean> events = new HashMap<>();
+    private final Set<String> remarks = new TreeSet<>();
     private Definition definition = Definition.NONE;
 
     RowDraft(int line, CellFaults faults, String centreOfFile) {
@@ -112,6 +115,10 @@ final class RowDraft {
         events.put(id, happened);
     }
 
+    void remark(String heading) {
+        remarks.add(heading);
+    }
+
     void aspect(String id, List<String> variants) {
         definition = definition.with(id, variants);
     }
@@ -157,12 +164,14 @@ final class RowDraft {
         numbers.putAll(other.numbers);
         words.putAll(other.words);
         events.putAll(other.events);
+        remarks.addAll(other.remarks);
     }
 
     /** The row's facts; empty if one of its cells could not be read. */
     Optional<RowFacts> facts() {
         return whole
-                ? Optional.of(new RowFacts(line, rows, device, centre(), members, numbers, words, events, definition))
+                ? Optional.of(new RowFacts(
+                        line, rows, device, centre(), members, numbers, words, events, sample, remarks, definition))
                 : Optional.empty();
     }
 }

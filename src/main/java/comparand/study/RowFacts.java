@@ -7,6 +7,7 @@ import comparand.model.library.SampleUnit;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -20,6 +21,8 @@ import java.util.TreeMap;
  * @param numbers by input, condition or metric id
  * @param words conditions in words, by condition id
  * @param events yes or no, by metric id
+ * @param sample the number or name of the sample within its member
+ * @param remarks the headings of columns for remarks in which something stands
  */
 record RowFacts(
         int line,
@@ -30,6 +33,8 @@ record RowFacts(
         Map<String, Measured> numbers,
         Map<String, String> words,
         Map<String, Boolean> events,
+        Optional<String> sample,
+        Set<String> remarks,
         Definition definition) {
 
     RowFacts {
@@ -39,6 +44,8 @@ record RowFacts(
         numbers = Map.copyOf(numbers);
         words = Map.copyOf(words);
         events = Map.copyOf(events);
+        requireNonNull(sample, "sample");
+        remarks = Set.copyOf(remarks);
     }
 
     /** The device; known once rows were joined. */
@@ -59,6 +66,8 @@ record RowFacts(
                 over(numbers, described.numbers),
                 over(words, described.words),
                 over(events, described.events),
+                sample,
+                remarks,
                 new Definition(joined));
     }
 

@@ -20,6 +20,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 
 /** One study, from its raw files to its results: files that describe first, then every row once, handed to each metric. */
 final class StudyRun {
@@ -34,6 +35,7 @@ final class StudyRun {
     private final Map<String, EventsOfStudy> events = new LinkedHashMap<>();
     private final MemberCounts counts;
     private final LabelledLimits limits;
+    private final MembersOfStudy members = new MembersOfStudy();
     private final List<FileLog> logs = new ArrayList<>();
     private final List<Comparand> comparands = new ArrayList<>();
     private final List<LocalSeries> series = new ArrayList<>();
@@ -77,6 +79,7 @@ final class StudyRun {
         metrics.values().forEach(this::finish);
         events.values().forEach(e -> comparands.addAll(e.finish()));
         findings.addAll(limits.findings());
+        findings.addAll(members.findings());
     }
 
     List<Comparand> comparands() {
@@ -111,12 +114,15 @@ final class StudyRun {
     private void describe(DataFile file) {
         var level = file.mapping().describes().orElseThrow().value();
         var log = new FileLogDraft(study.id(), file.path());
+        var quality = new QualityOfRows(file, metrics.values());
         var found = new FileRows(file, described, log).forEach(row -> {
-            log.kept(row.rows());
+            var admitted = quality.admit(row, row, log);
+            admitted.held().ifPresentOrElse(reason -> described.hold(level, row, reason), () -> log.kept(row.rows()));
             described.add(level, file, row);
         });
         if (!isRead(file)) {
             findings.addAll(found);
+            findings.addAll(quality.findings(log));
             logs.add(log.log());
         }
     }
@@ -180,8 +186,10 @@ final class StudyRun {
     private void read(DataFile file) {
         var log = new FileLogDraft(study.id(), file.path());
         var devices = new DevicesOfRows(file, described);
+        var quality = new QualityOfRows(file, metrics.values());
         int before = findings.size();
-        findings.addAll(new FileRows(file, described, log).forEach(row -> row(file, row, log, devices)));
+        findings.addAll(new FileRows(file, described, log).forEach(row -> row(file, row, log, devices, quality)));
+        findings.addAll(quality.findings(log));
         findings.addAll(devices.findings());
         boolean stopped = findings.subList(before, findings.size()).stream().anyMatch(Diagnostic::stops);
         var done = log.log();
@@ -196,7 +204,7 @@ final class StudyRun {
         }
     }
 
-    private void row(DataFile file, RowFacts row, FileLogDraft log, DevicesOfRows devices) {
+    private void row(DataFile file, RowFacts row, FileLogDraft log, DevicesOfRows devices, QualityOfRows quality) {
         var leftOut = described.whyLeftOut(row);
         if (leftOut.isPresent()) {
             log.dropped(row.rows(), row.line(), "member-left-out", leftOut.get());
@@ -215,11 +223,33 @@ final class StudyRun {
                     "this row names another device than the file that describes its case or unit");
             return;
         }
+        members.accept(file, joined.get());
+        var admitted = quality.admit(row, joined.get(), log);
+        var memberHeld = described.whyHeld(joined.get());
+        if (!admitted.isHeld() && memberHeld.isEmpty()) {
+            takesPart(file, joined.get(), admitted, log, quality);
+            return;
+        }
+        if (!admitted.isHeld()) {
+            log.held(row.rows(), row.line(), "member-held", memberHeld.orElseThrow());
+        }
+        metrics.values().forEach(m -> m.keepFrom(file));
+    }
+
+    private void takesPart(DataFile file, RowFacts row, Admitted admitted, FileLogDraft log, QualityOfRows quality) {
         log.kept(row.rows());
-        counts.accept(file, joined.get());
-        limits.accept(file, joined.get());
-        metrics.values().forEach(m -> m.accept(file, joined.get()));
-        events.values().forEach(e -> e.accept(file, joined.get()));
+        counts.accept(file, row);
+        limits.accept(file, row);
+        var lacking = new TreeSet<String>();
+        for (var metric : metrics.values()) {
+            if (admitted.excludes(metric, file)) {
+                metric.keepFrom(file);
+            } else if (!metric.accept(file, row)) {
+                lacking.add(metric.id());
+            }
+        }
+        events.values().forEach(e -> e.accept(file, row));
+        quality.lacks(row, lacking, log);
     }
 
     private void finish(MetricOfStudy metric) {

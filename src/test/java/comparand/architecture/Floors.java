@@ -41,7 +41,8 @@ final class Floors {
         room("read.workbook", "model", "unit", "diag").with("org.apache.poi", "org.xml.sax", "javax.xml.parsers");
         room("read.proposal", "read.csv", "read.workbook", "model", "model.library", "metric", "unit", "diag");
         stage("check");
-        stage("study");
+        stage("study", "study.quality");
+        room("study.quality", "metric", "unit");
         stage("normalise");
         stage("match");
         stage("compare");

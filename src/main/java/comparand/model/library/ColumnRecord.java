@@ -7,8 +7,8 @@ import java.util.Optional;
 @ExactlyOne({"holds", "input", "metric", "condition", "definition", "at", "measures"})
 public record ColumnRecord(
         @Meaning(
-                "device, unit, run, case, centre, sample, time-point, date, remark or ignored; in a file with one row per"
-                        + " measured quantity also value and unit-of-value; in counts of bubbles channel, bin-from, bin-to, bin-count")
+                "device, unit, run, case, centre, sample, elapsed (time), time-point, date, remark or ignored; in a file with"
+                        + " one row per measured quantity also value and unit-of-value; in counts of bubbles channel, bin-from, bin-to, bin-count")
         Optional<Located<ColumnRole>> holds,
 
         @Meaning("A quantity that formulas ask for, such as inlet-pressure")

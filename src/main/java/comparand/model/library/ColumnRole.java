@@ -13,7 +13,9 @@ public enum ColumnRole {
     /** The moment of a sample, in the words that {@code at:} of other columns use. */
     TIME_POINT,
     DATE,
-    /** Free words: kept for the reader of the file, never computed with. */
+    /** The time of a sample since the start of its case or run: it sets samples in order. */
+    ELAPSED,
+    /** Free words: kept for the reader of the file, never computed with; a row that has some is pointed out. */
     REMARK,
     /** In a file with one row per measured quantity: the number. */
     VALUE,
