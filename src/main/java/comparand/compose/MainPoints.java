@@ -98,7 +98,7 @@ final class MainPoints {
         }
         if (c.answer() instanceof Answer.Tested tested) {
             var group = ours.origin().fold(p -> "", Origin.Local::group);
-            var step = group.isEmpty() ? "" : say("at", "step", group);
+            var step = group.isEmpty() ? sizes(c) : say("at", "step", group);
             return say(
                             "table.said.pair",
                             "device",
@@ -114,6 +114,20 @@ final class MainPoints {
                     + tail;
         }
         return ConditionLine.upperFirst(metric.name()) + ": " + answer + ".";
+    }
+
+    /** What tells results without a step apart from those at one: how many stand behind them. */
+    private String sizes(Comparison c) {
+        return c.pairing()
+                .ours()
+                .sizes()
+                .independent()
+                .flatMap(ours -> c.pairing()
+                        .theirs()
+                        .sizes()
+                        .independent()
+                        .map(theirs -> say("in-numbers", "ours", ours.toString(), "theirs", theirs.toString())))
+                .orElse("");
     }
 
     private String differenceWithUnit(Metric metric, Answer.Tested tested) {

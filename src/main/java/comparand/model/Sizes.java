@@ -35,7 +35,7 @@ public record Sizes(SortedMap<SampleUnit, Integer> counts) {
         return n == null ? OptionalInt.empty() : OptionalInt.of(n);
     }
 
-    /** The level that counts as independent: units before cases before runs before samples. */
+    /** The level that counts as independent: cases and patients before units before runs before samples. */
     public Optional<SampleSize> independent() {
         return INDEPENDENT.stream()
                 .flatMap(level -> get(level).stream().mapToObj(n -> new SampleSize(n, level)))

@@ -11,6 +11,7 @@ import comparand.model.library.StudyRecord;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.SortedMap;
@@ -105,9 +106,10 @@ final class RawData {
     }
 
     private void open(Path path, String file, DataFileRecord mapping, DataFileForm form) {
+        var notes = new ArrayList<Diagnostic>();
         try {
             fingerprints.put(file, Fingerprint.of(path));
-            data.put(name + "/" + mapping.name(), form.open(path, file, findings));
+            data.put(name + "/" + mapping.name(), form.open(path, file, notes));
         } catch (UnreadableRows e) {
             findings.add(Diagnostic.stop(
                     "data-unreadable",
@@ -123,6 +125,8 @@ final class RawData {
                     "a library is read whole or not at all",
                     "check that it exists, is whole, and may be read"));
         }
+        // two sheets of one workbook have what is said of the workbook in common
+        notes.stream().filter(n -> !findings.contains(n)).forEach(findings::add);
     }
 
     private static boolean isPlainName(String written) {

@@ -72,19 +72,6 @@ class CaseDataTest {
     }
 
     @Test
-    void theCasesAreThoseOfTheRegister() throws IOException {
-        var devices = Map.of("quillane-15", "Q", "mirrowen-12", "M", "skarrow-kid", "S");
-        var register = Files.readAllLines(CaseData.FOLDER.resolve("register.csv")).stream()
-                .skip(1)
-                .map(l -> l.split(",", -1))
-                .collect(Collectors.toMap(c -> c[0], c -> c[1] + devices.get(c[2]) + c[3]));
-
-        assertThat(counted.stream()
-                        .collect(Collectors.toMap(CaseDataReadCase::id, c -> c.hospital() + c.device() + c.changed())))
-                .isEqualTo(register);
-    }
-
-    @Test
     @DisplayName(
             "no change-outs; Mirrowen above its labelled 1.2 L/min in 3 of 17; two infants under 4 kg with Skarrow at A")
     void otherCounts() {
