@@ -15,6 +15,8 @@ import comparand.model.library.SampleSize;
 import comparand.stat.Interval;
 import comparand.stat.MeanEstimate;
 import comparand.stat.Moments;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -170,5 +172,15 @@ final class Cells {
     String briefBeside(Comparand comparand, Standing standing) {
         var n = comparand.sizes().independent().map(s -> "; " + s).orElse("");
         return run.summaries().beside(comparand, standing) + (comparand.summary() instanceof Summary.Events ? "" : n);
+    }
+
+    /** The row of a table that has none. */
+    List<Cell> nothing(int columns) {
+        var row = new ArrayList<Cell>();
+        row.add(word("none"));
+        while (row.size() < columns) {
+            row.add(none());
+        }
+        return row;
     }
 }

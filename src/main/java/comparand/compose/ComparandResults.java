@@ -16,7 +16,7 @@ import java.util.TreeMap;
 /** Comparands as data. */
 final class ComparandResults {
 
-    private static final double LEVEL = 0.95;
+    static final double LEVEL = 0.95;
 
     private final Run run;
 
@@ -68,7 +68,8 @@ final class ComparandResults {
                                 .value(s.estimate().mean())
                                 .se(s.estimate().se())
                                 .n(s.n())
-                                .interval(s.estimate().interval(LEVEL));
+                                .interval(s.estimate().interval(LEVEL))
+                                .line(s.line().map(LineResults::of));
                     }
 
                     @Override

@@ -46,7 +46,7 @@ final class LocalDataTables {
                     cells.word("rowlog.see-total")));
         }
         log.outsideLabel().forEach(l -> rows.add(outside(l)));
-        return new Table("LocalData", "", columns, rows.isEmpty() ? List.of(nothing(6)) : rows, List.of());
+        return new Table("LocalData", "", columns, rows.isEmpty() ? List.of(cells.nothing(6)) : rows, List.of());
     }
 
     private Cell members(CountResult count) {
@@ -95,7 +95,7 @@ final class LocalDataTables {
                             Cell.verbatim(n.code()),
                             Cell.words(ConditionLine.upperFirst(n.reason())))));
         });
-        return new Table("RowLog", "", columns, rows.isEmpty() ? List.of(nothing(5)) : rows, List.of());
+        return new Table("RowLog", "", columns, rows.isEmpty() ? List.of(cells.nothing(5)) : rows, List.of());
     }
 
     private List<Cell> total(FileResult f) {
@@ -115,14 +115,5 @@ final class LocalDataTables {
                                 String.valueOf(f.dropped()),
                                 "held",
                                 String.valueOf(f.held()))));
-    }
-
-    private List<Cell> nothing(int columns) {
-        var row = new ArrayList<Cell>();
-        row.add(cells.word("none"));
-        while (row.size() < columns) {
-            row.add(cells.none());
-        }
-        return row;
     }
 }

@@ -2,6 +2,7 @@ package comparand.compose;
 
 import comparand.document.result.ComparandResult.RangeResult;
 import comparand.document.result.ComparandResult.SummaryResult;
+import comparand.document.result.LineResult;
 import comparand.stat.Interval;
 import java.util.Optional;
 
@@ -19,6 +20,8 @@ final class SummaryDraft {
     private Optional<Integer> events = Optional.empty();
     private Optional<Double> halfWidth = Optional.empty();
     private Optional<String> label = Optional.empty();
+
+    private Optional<LineResult> line = Optional.empty();
 
     SummaryDraft(String form) {
         this.form = form;
@@ -78,7 +81,13 @@ final class SummaryDraft {
         return this;
     }
 
+    SummaryDraft line(Optional<LineResult> data) {
+        line = data;
+        return this;
+    }
+
     SummaryResult shown(String text) {
-        return new SummaryResult(form, value, sd, sdIfSe, se, n, interval, extent, events, halfWidth, label, text);
+        return new SummaryResult(
+                form, value, sd, sdIfSe, se, n, interval, extent, events, halfWidth, label, text, line);
     }
 }

@@ -46,6 +46,7 @@ final class Workbook {
         sheets.put("conditions", compare.conditions());
         sheets.put("not-comparable", compare.notComparable());
         sheets.put("local", local());
+        sheets.put("lines", new LineTable(run).table());
         sheets.put("local-data", localData.counts());
         sheets.put("row-log", localData.rowLog());
         sheets.put("characteristics", shared.characteristics());

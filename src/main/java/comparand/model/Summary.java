@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import comparand.stat.MeanEstimate;
 import comparand.stat.Moments;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What is known of a metric on one side, in the metric's unit. */
@@ -64,10 +65,12 @@ public sealed interface Summary {
      * ratio of sums. Only local data give one.
      *
      * @param n how many independent results it rests on
+     * @param line the line it was taken from, if it was
      */
-    record Estimated(MeanEstimate estimate, int n) implements Summary {
+    record Estimated(MeanEstimate estimate, int n, Optional<FittedLine> line) implements Summary {
         public Estimated {
             requireNonNull(estimate, "estimate");
+            requireNonNull(line, "line");
             if (n < 2) {
                 throw new IllegalArgumentException("an estimate with a standard error rests on 2 results or more");
             }

@@ -2,6 +2,7 @@ package comparand.normalise;
 
 import comparand.model.Circumstance;
 import comparand.model.Comparand;
+import comparand.model.FittedLine;
 import comparand.model.LocalMember;
 import comparand.model.LocalPart;
 import comparand.model.LocalScope;
@@ -67,7 +68,15 @@ final class Regression {
                 "se",
                 String.valueOf(estimate.se()));
         return Optional.of(series.with(
-                new Summary.Estimated(estimate, points.size()),
+                new Summary.Estimated(
+                        estimate,
+                        points.size(),
+                        Optional.of(new FittedLine(
+                                wanted.use().condition().name(),
+                                wanted.unit(),
+                                series.metric().name(),
+                                series.metric().unit(),
+                                line))),
                 there,
                 Selection.label(series, "line read at " + wanted.text()),
                 new LocalScope(LocalPart.MATCHED, "", series.scope().steps()),

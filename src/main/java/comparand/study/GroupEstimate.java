@@ -3,6 +3,7 @@ package comparand.study;
 import comparand.metric.Gathering;
 import comparand.metric.Gathering.Over;
 import comparand.model.Comparand;
+import comparand.model.FittedLine;
 import comparand.model.LocalMember;
 import comparand.model.Step;
 import comparand.model.Summary;
@@ -87,7 +88,8 @@ record GroupEstimate(SeriesDraft draft) {
         double squares =
                 Arrays.stream(without).map(t -> (t - mean) * (t - mean)).sum();
         int n = drafts.size();
-        return estimated(new MeanEstimate(all, Math.sqrt((n - 1.0) / n * squares), n - 1), "leave one out");
+        return estimated(
+                new MeanEstimate(all, Math.sqrt((n - 1.0) / n * squares), n - 1), "leave one out", Optional.empty());
     }
 
     /** A line through one point per member. */
@@ -102,26 +104,24 @@ record GroupEstimate(SeriesDraft draft) {
         if (x.length < FEWEST || fit.of(x, y).isEmpty()) {
             return Optional.empty();
         }
-        double slope;
-        double se;
-        double df;
         if (fit.form() == Gathering.Fit.Form.THROUGH_ORIGIN) {
             var line = LineThroughOrigin.through(x, y);
-            slope = line.slope();
-            se = line.slopeSe();
-            df = line.n() - 1;
-        } else {
-            var line = StraightLine.through(x, y);
-            slope = line.slope();
-            se = line.slopeSe();
-            df = line.n() - 2;
+            return slope(line.slope(), line.slopeSe(), line.n() - 1, Optional.empty());
         }
-        double value = draft.way().apply(Map.of(Gathering.FOUND, slope));
-        double scale = slope == 0 ? 1 : Math.abs(value / slope);
-        return estimated(new MeanEstimate(value, se * scale, df), "least squares, one point per member");
+        var line = StraightLine.through(x, y);
+        var along = draft.way().input(fit.xInput());
+        var of = draft.way().input(fit.yInput());
+        var fitted = new FittedLine(along.meaning(), along.unit(), of.meaning(), of.unit(), line);
+        return slope(line.slope(), line.slopeSe(), line.n() - 2, Optional.of(fitted));
     }
 
-    private Optional<Comparand> estimated(MeanEstimate estimate, String how) {
+    private Optional<Comparand> slope(double slope, double se, int df, Optional<FittedLine> line) {
+        double value = draft.way().apply(Map.of(Gathering.FOUND, slope));
+        double scale = slope == 0 ? 1 : Math.abs(value / slope);
+        return estimated(new MeanEstimate(value, se * scale, df), "least squares, one point per member", line);
+    }
+
+    private Optional<Comparand> estimated(MeanEstimate estimate, String how, Optional<FittedLine> line) {
         var members = draft.members(m -> OptionalDouble.of(estimate.mean()));
         var step = Step.of(
                 Step.Kind.ESTIMATED,
@@ -136,7 +136,7 @@ record GroupEstimate(SeriesDraft draft) {
                 String.valueOf(estimate.se()));
         return Optional.of(draft.series(members)
                 .with(
-                        new Summary.Estimated(estimate, members.size()),
+                        new Summary.Estimated(estimate, members.size(), line),
                         members,
                         draft.label(),
                         draft.scope(),

@@ -2,6 +2,7 @@ package comparand.study;
 
 import comparand.metric.Definition;
 import comparand.metric.Gathering;
+import comparand.metric.Input;
 import comparand.metric.Metric;
 import java.util.List;
 import java.util.Map;
@@ -57,6 +58,14 @@ record Way(Metric metric, Optional<Plan> plan, List<String> inputs, List<String>
                 .map(numbers -> inputs.stream()
                         .mapToDouble(id -> numbers.getOrDefault(id, Double.NaN))
                         .toArray());
+    }
+
+    /** An input of the formula. */
+    Input input(String id) {
+        return plan.orElseThrow().inputs().keySet().stream()
+                .filter(i -> i.id().equals(id))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** The formula on gathered inputs. */

@@ -6,6 +6,7 @@ import static comparand.demo.DemoOutputs.texts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import comparand.support.Built;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -85,6 +86,36 @@ class CaseConclusionsTest {
         inBoth(
                 "at Norrisgate: +13 mmHg (95 % CI 2 to 24): higher; whether by as much as 10 mmHg is not settled",
                 "+13");
+    }
+
+    @Test
+    @DisplayName(
+            "what a figure of uptake against oxygen fraction needs: the line, its interval, its range, no single case")
+    void dataOfTheFigure() {
+        var value = demo.comparand("uptake-per-oxygen-fraction/quillane-15");
+        var line = value.get("summary").get("line");
+
+        assertThat(line.get("n").asInt()).isEqualTo(25);
+        assertThat(line.get("slope").asDouble())
+                .isEqualTo(value.get("summary").get("value").asDouble());
+        var points = Built.all(line.get("points"));
+        assertThat(points).hasSize(11).allSatisfy(p -> {
+            double at = p.get("at").asDouble();
+            double mean = p.get("mean").asDouble();
+            assertThat(mean)
+                    .isCloseTo(
+                            line.get("intercept").asDouble() + line.get("slope").asDouble() * at, within(1e-9))
+                    .isGreaterThan(p.get("low").asDouble())
+                    .isLessThan(p.get("high").asDouble());
+        });
+        assertThat(points.get(0).get("at")).isEqualTo(line.get("measured").get("low"));
+        assertThat(points.get(10).get("at")).isEqualTo(line.get("measured").get("high"));
+        // a line is best known among its points, and worst at its ends
+        assertThat(width(points.get(5))).isLessThan(width(points.get(0))).isLessThan(width(points.get(10)));
+    }
+
+    private static double width(JsonNode point) {
+        return point.get("high").asDouble() - point.get("low").asDouble();
     }
 
     private int sizes(String value) {

@@ -56,7 +56,9 @@ public record ComparandResult(
             @Says("How a spread is known: reported, exact, estimated, digitised ...")
             Optional<String> label,
 
-            @Says("As printed in tables") String shown) {}
+            @Says("As printed in tables") String shown,
+
+            @Says("The line an estimate was taken from") Optional<LineResult> line) {}
 
     /** Two limits. */
     public record RangeResult(

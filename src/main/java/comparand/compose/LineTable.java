@@ -1,0 +1,69 @@
+package comparand.compose;
+
+import comparand.document.Block.Table;
+import comparand.document.Cell;
+import comparand.document.result.LineResult;
+import comparand.document.result.LineResult.LinePointResult;
+import comparand.model.Comparand;
+import comparand.model.Summary;
+import comparand.unit.Rounding;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The straight lines through cases or units, as a figure needs them: the line and its interval, and no single case. */
+final class LineTable {
+
+    private static final int DIGITS = 2;
+
+    private final Run run;
+    private final Cells cells;
+
+    LineTable(Run run) {
+        this.run = run;
+        this.cells = new Cells(run);
+    }
+
+    Table table() {
+        var columns = List.of(
+                cells.name("col.device", 14),
+                cells.text("col.along", 50),
+                cells.number("col.at", 12),
+                cells.text("col.line-of", 40),
+                cells.number("col.line", 12),
+                cells.number("col.line-low", 12),
+                cells.number("col.line-high", 12),
+                cells.text("col.id", 60));
+        var rows = new ArrayList<List<Cell>>();
+        for (var c : run.compared().matched().evidence().localResults()) {
+            if (c.summary() instanceof Summary.Estimated e) {
+                e.line()
+                        .map(LineResults::of)
+                        .ifPresent(line -> line.points().forEach(point -> rows.add(row(c, line, point))));
+            }
+        }
+        return new Table(
+                "Lines", "", columns, rows.isEmpty() ? List.of(cells.nothing(columns.size())) : rows, List.of());
+    }
+
+    private List<Cell> row(Comparand c, LineResult line, LinePointResult point) {
+        double apart = line.points().get(1).at() - line.points().get(0).at();
+        int decimals = Rounding.decimalsFor((point.high() - point.low()) / 2, DIGITS);
+        return List.of(
+                Cell.words(run.names().brief(c.device())),
+                Cell.words(withUnit(line.along(), line.alongUnit())),
+                figure(point.at(), Rounding.decimalsFor(apart, DIGITS)),
+                Cell.words(withUnit(line.of(), line.ofUnit())),
+                figure(point.mean(), decimals),
+                figure(point.low(), decimals),
+                figure(point.high(), decimals),
+                Cell.verbatim(c.id()));
+    }
+
+    private Cell figure(double value, int decimals) {
+        return run.figures().cell(value, decimals, "", "");
+    }
+
+    private static String withUnit(String what, String unit) {
+        return unit.equals("1") ? what : what + ", " + unit;
+    }
+}
