@@ -1,10 +1,12 @@
 package comparand.app;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import comparand.model.Comparand;
 import comparand.support.LibraryCopy;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -22,8 +24,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RowOrderTest {
 
     private static final String DEMO = "evidence";
-    private static final List<String> FILES =
-            List.of("flow-runs.csv", "exchanger-runs.csv", "haemolysis-runs.csv", "bubble-runs.csv");
+    private static final List<RawFile> FILES = List.of(
+            new RawFile("bench-norrisgate/flow-runs.csv", ",", UTF_8),
+            new RawFile("bench-norrisgate/exchanger-runs.csv", ",", UTF_8),
+            new RawFile("bench-norrisgate/haemolysis-runs.csv", ",", UTF_8),
+            new RawFile("bench-norrisgate/bubble-runs.csv", ",", UTF_8),
+            new RawFile("three-hospitals/norrisgate-cases.csv", ",", UTF_8),
+            new RawFile("three-hospitals/norrisgate-samples.csv", ",", UTF_8),
+            new RawFile("three-hospitals/lake-ferran-faelle.csv", ";", Charset.forName("windows-1252")),
+            new RawFile("three-hospitals/lake-ferran-labor.csv", ";", Charset.forName("windows-1252")),
+            new RawFile("three-hospitals/lake-ferran-proben.csv", ";", Charset.forName("windows-1252")));
+
+    private record RawFile(String name, String separator, Charset encoding) {}
 
     @TempDir
     Path folder;
@@ -32,8 +44,8 @@ class RowOrderTest {
     @ValueSource(longs = {1, 2, 3})
     void rowsAndColumnsInAnyOrderGiveTheSameComparands(long seed) throws IOException {
         var shuffled = LibraryCopy.of(Path.of(DEMO), folder.resolve("shuffled"));
-        for (var name : FILES) {
-            shuffle(shuffled.resolve("studies/bench-norrisgate").resolve(name), new Random(seed));
+        for (var file : FILES) {
+            shuffle(shuffled.resolve("studies").resolve(file.name), file.separator, file.encoding, new Random(seed));
         }
 
         assertThat(summaries(shuffled)).isEqualTo(summaries(Path.of(DEMO)));
@@ -43,7 +55,7 @@ class RowOrderTest {
     void theShuffledFilesAreNotTheOldOnes() throws IOException {
         var file = Files.writeString(folder.resolve("x.csv"), "a,b,c\n1,2,3\n4,5,6\n7,8,9\n");
 
-        shuffle(file, new Random(1));
+        shuffle(file, ",", UTF_8, new Random(1));
 
         assertThat(Files.readString(file))
                 .doesNotStartWith("a,b,c")
@@ -65,9 +77,9 @@ class RowOrderTest {
         return c.id() + " " + c.summary() + " " + c.sizes() + " " + c.conditions() + " " + c.definition();
     }
 
-    private static void shuffle(Path file, Random random) throws IOException {
-        var rows = Files.readAllLines(file).stream()
-                .map(l -> List.of(l.split(",", -1)))
+    private static void shuffle(Path file, String separator, Charset encoding, Random random) throws IOException {
+        var rows = Files.readAllLines(file, encoding).stream()
+                .map(l -> List.of(l.split(separator, -1)))
                 .toList();
         var columns = IntStream.range(0, rows.get(0).size()).boxed().collect(Collectors.toCollection(ArrayList::new));
         Collections.shuffle(columns, random);
@@ -79,7 +91,8 @@ class RowOrderTest {
         Files.writeString(
                 file,
                 all.stream()
-                        .map(r -> columns.stream().map(r::get).collect(Collectors.joining(",")) + "\n")
-                        .collect(Collectors.joining()));
+                        .map(r -> columns.stream().map(r::get).collect(Collectors.joining(separator)) + "\n")
+                        .collect(Collectors.joining()),
+                encoding);
     }
 }
