@@ -52,6 +52,7 @@ final class Rules {
             new StatusCheckOld(),
             new DateInFuture(),
             new LabelUnit(),
+            new LimitsUnit(),
             new InventedReference(),
             // dossiers and studies
             new MarginMissing(),

@@ -3,10 +3,9 @@ package comparand.check;
 import comparand.diag.Suggest;
 import comparand.metric.Condition;
 import comparand.metric.Metric;
+import comparand.model.library.ColumnQuantities;
 import comparand.model.library.StepsRecord;
-import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /**
  * What it checks: a study file grouped by something that no column gives, or a question that asks for steps of a
@@ -27,15 +26,12 @@ final class StepUnknown implements Rule {
     public void check(Context context, Findings findings) {
         for (var study : context.library().studies().values()) {
             for (var file : study.files()) {
-                var given = new TreeSet<String>();
-                file.columns().stream()
-                        .forEach(c -> Stream.of(c.value().input(), c.value().condition())
-                                .flatMap(Optional::stream)
-                                .forEach(q -> given.add(q.value())));
+                var given = new TreeSet<>(ColumnQuantities.of(file).keySet());
                 // a column with an unknown name may be the one that is meant; it is found when the file is read
                 boolean known = given.stream()
                         .allMatch(q -> context.catalogue().condition(q).isPresent()
-                                || context.catalogue().inputs().containsKey(q));
+                                || context.catalogue().input(q).isPresent()
+                                || context.catalogue().find(q).isPresent());
                 file.groupedBy().stream()
                         .filter(g -> known && !given.contains(g.value()))
                         .forEach(g -> findings.stop(

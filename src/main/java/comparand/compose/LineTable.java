@@ -28,10 +28,10 @@ final class LineTable {
                 cells.name("col.device", 14),
                 cells.text("col.along", 50),
                 cells.number("col.at", 12),
-                cells.text("col.line-of", 40),
-                cells.number("col.line", 12),
-                cells.number("col.line-low", 12),
-                cells.number("col.line-high", 12),
+                cells.text("col.fitted-of", 40),
+                cells.number("col.fitted", 12),
+                cells.number("col.fitted-low", 12),
+                cells.number("col.fitted-high", 12),
                 cells.text("col.id", 60));
         var rows = new ArrayList<List<Cell>>();
         for (var c : run.compared().matched().evidence().localResults()) {

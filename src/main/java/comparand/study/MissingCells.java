@@ -1,5 +1,6 @@
 package comparand.study;
 
+import comparand.model.library.ColumnQuantities;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;

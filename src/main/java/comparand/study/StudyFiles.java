@@ -4,6 +4,7 @@ import comparand.diag.Diagnostic;
 import comparand.diag.Located;
 import comparand.model.Library;
 import comparand.model.RowSource;
+import comparand.model.library.ColumnQuantities;
 import comparand.model.library.DataFileRecord;
 import comparand.model.library.Describes;
 import comparand.model.library.StudyRecord;

@@ -36,6 +36,7 @@ class WorkbookTest {
             "Conditions",
             "Not comparable",
             "Local results",
+            "Lines",
             "Local data",
             "Row log",
             "Characteristics",

@@ -1,13 +1,11 @@
-package comparand.study;
+package comparand.model.library;
 
-import comparand.model.library.ColumnRole;
-import comparand.model.library.DataFileRecord;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** What the columns of a file give: inputs, metrics and conditions by id, with the heading of the column. */
-final class ColumnQuantities {
+public final class ColumnQuantities {
 
     /** What counts in size classes give. */
     private static final List<String> BINS =
@@ -15,7 +13,8 @@ final class ColumnQuantities {
 
     private ColumnQuantities() {}
 
-    static Map<String, String> of(DataFileRecord mapping) {
+    /** Ids, each with the heading of its column; also of quantities that only some rows of a column give. */
+    public static Map<String, String> of(DataFileRecord mapping) {
         var given = new HashMap<String, String>();
         mapping.columns().stream().forEach(c -> {
             var heading = c.key().value();
