@@ -52,7 +52,9 @@ final class CentreText {
         var study =
                 comparand.origin().fold(p -> "", (Origin.Local l) -> l.study().id());
         return log.counts().stream()
-                .filter(c -> c.study().equals(study) && c.device().equals(comparand.device()))
+                .filter(c -> c.step().isEmpty()
+                        && c.study().equals(study)
+                        && c.device().equals(comparand.device()))
                 .map(RowLog.Count::centre)
                 .filter(c -> !c.isEmpty())
                 .sorted()

@@ -3,11 +3,11 @@ package comparand.compose;
 import comparand.document.Block.Table;
 import comparand.document.Cell;
 import comparand.document.result.RowLogResult;
-import comparand.document.result.RowLogResult.CountResult;
 import comparand.document.result.RowLogResult.FileResult;
 import comparand.document.result.RowLogResult.LabelUseResult;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What the local results were made from: units and cases by centre and device, use outside the label, the row log. */
 final class LocalDataTables {
@@ -28,30 +28,45 @@ final class LocalDataTables {
 
     /** Units and cases by centre and device, and how many of them were outside the label. */
     Table counts() {
+        return counts(false);
+    }
+
+    /** The same with every step. */
+    Table countsAtSteps() {
+        return counts(true);
+    }
+
+    private Table counts(boolean steps) {
         var columns = List.of(
                 cells.name("col.study", 30),
                 cells.text("col.centre", 26),
                 cells.name("col.device", 18),
+                cells.text("col.step", 34),
                 cells.text("col.counted", 14),
                 cells.number("col.members", 12),
+                cells.number("col.rows", 12),
                 cells.text("col.outside", 50));
         var rows = new ArrayList<List<Cell>>();
         for (var c : log.counts()) {
+            if (!steps && !c.step().isEmpty()) {
+                continue;
+            }
             rows.add(List.of(
                     Cell.verbatim(c.study()),
                     c.centre().isEmpty() ? cells.none() : Cell.words(c.centre()),
                     Cell.words(run.names().device(c.device())),
+                    c.step().isEmpty() ? cells.word("rowlog.all-steps") : Cell.words(c.step()),
                     Cell.words(c.of()),
-                    members(c),
+                    number(c.members()),
+                    number(c.rows()),
                     cells.word("rowlog.see-total")));
         }
         log.outsideLabel().forEach(l -> rows.add(outside(l)));
-        return new Table("LocalData", "", columns, rows.isEmpty() ? List.of(cells.nothing(6)) : rows, List.of());
+        return new Table("LocalData", "", columns, rows.isEmpty() ? List.of(cells.nothing(8)) : rows, List.of());
     }
 
-    private Cell members(CountResult count) {
-        return count.members()
-                .map(n -> (Cell) run.figures().cell(n, 0, "", ""))
+    private Cell number(Optional<Integer> count) {
+        return count.map(n -> (Cell) run.figures().cell(n, 0, "", ""))
                 .orElseGet(() -> Cell.words(run.words()
                         .say("rowlog.few", "limit", String.valueOf(run.dossier().smallestGroup()))));
     }
@@ -61,8 +76,10 @@ final class LocalDataTables {
                 Cell.verbatim(l.study()),
                 cells.word("rowlog.all-centres"),
                 Cell.words(run.names().device(l.device())),
+                cells.word("rowlog.all-steps"),
                 Cell.words(l.level()),
                 run.figures().cell(l.of(), 0, "", ""),
+                cells.none(),
                 Cell.words(run.words()
                         .say(
                                 "rowlog.outside",

@@ -42,11 +42,14 @@ final class RowLogResults {
     private static CountResult count(Run run, RowLog.Count c) {
         var study = run.library().studies().get(c.study());
         boolean guarded = study != null && study.kind().value() == StudyKind.CLINICAL;
+        boolean shown = !guarded || c.members() >= run.dossier().smallestGroup();
         return new CountResult(
                 c.study(),
                 c.centre(),
                 c.device(),
+                c.step(),
                 c.level(),
-                guarded && c.members() < run.dossier().smallestGroup() ? Optional.empty() : Optional.of(c.members()));
+                shown ? Optional.of(c.members()) : Optional.empty(),
+                shown ? Optional.of(c.rows()) : Optional.empty());
     }
 }

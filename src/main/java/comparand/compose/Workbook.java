@@ -47,7 +47,7 @@ final class Workbook {
         sheets.put("not-comparable", compare.notComparable());
         sheets.put("local", local());
         sheets.put("lines", new LineTable(run).table());
-        sheets.put("local-data", localData.counts());
+        sheets.put("local-data", localData.countsAtSteps());
         sheets.put("row-log", localData.rowLog());
         sheets.put("characteristics", shared.characteristics());
         sheets.put("tolerances", shared.tolerances());

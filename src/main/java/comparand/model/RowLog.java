@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * What became of the rows of the raw files: every one is kept, dropped or held, and the counts add up.
  *
- * @param counts kept members and rows by centre and device
+ * @param counts kept members and rows by centre, device and step
  * @param label how often a device was used outside of its label
  */
 public record RowLog(List<FileLog> files, List<Count> counts, List<LabelUse> label) {
@@ -62,11 +62,12 @@ public record RowLog(List<FileLog> files, List<Count> counts, List<LabelUse> lab
     }
 
     /**
-     * Kept members and rows of a device in a centre.
+     * Kept members and rows of a device in a centre: of all steps together, and of each.
      *
+     * @param step such as {@code blood flow 1.0 L/min}; empty for all together
      * @param level what is counted as a member, in the plural: units, cases
      */
-    public record Count(String study, String level, String centre, String device, int members, int rows) {}
+    public record Count(String study, String level, String centre, String device, String step, int members, int rows) {}
 
     /**
      * Use outside of a label.

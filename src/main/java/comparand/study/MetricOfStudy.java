@@ -8,7 +8,6 @@ import comparand.metric.Metric;
 import comparand.metric.Role;
 import comparand.model.library.ColumnRole;
 import comparand.model.library.Repeats;
-import comparand.unit.Rounding;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -168,20 +167,13 @@ final class MetricOfStudy {
         var steps = new TreeMap<String, String>();
         for (var by : file.mapping().groupedBy()) {
             if (!runsAlong(share.way().gathering(), by.value())) {
-                steps.put(by.value(), step(row, by.value()));
+                steps.put(by.value(), row.step(by.value()));
             }
         }
         var definition = RowDefinition.of(metric, share.way().followed(), file, row);
         var device = row.deviceId();
         return groups.computeIfAbsent(
                 GroupDraft.key(device, steps, definition), k -> new GroupDraft(device, steps, definition));
-    }
-
-    private static String step(RowFacts row, String by) {
-        var measured = row.numbers().get(by);
-        return measured == null
-                ? row.words().getOrDefault(by, "not recorded")
-                : Rounding.halfUp(measured.value(), measured.decimals()) + " " + measured.unit();
     }
 
     /** A line or a curve runs along its x, which therefore sets no groups apart. */

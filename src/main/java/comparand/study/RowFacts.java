@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import comparand.metric.Definition;
 import comparand.model.library.SampleUnit;
+import comparand.unit.Rounding;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -51,6 +52,14 @@ record RowFacts(
     /** The device; known once rows were joined. */
     String deviceId() {
         return device.orElseThrow(() -> new IllegalStateException("line " + line + " was not joined to its device"));
+    }
+
+    /** The step of a condition as written, by which groups are told apart. */
+    String step(String condition) {
+        var measured = numbers.get(condition);
+        return measured == null
+                ? words.getOrDefault(condition, "not recorded")
+                : Rounding.halfUp(measured.value(), measured.decimals()) + " " + measured.unit();
     }
 
     /** The same with what another file says of its case, unit or device; its own facts go first. */

@@ -7,7 +7,8 @@ import java.util.Optional;
 public record RowLogResult(
         @Says("Each file: rows = kept + dropped + held") List<FileResult> files,
 
-        @Says("Kept units or cases by centre and device") List<CountResult> counts,
+        @Says("Kept units or cases by centre and device, of all steps together and of each")
+        List<CountResult> counts,
 
         @Says("Use outside of what a label allows") List<LabelUseResult> outsideLabel) {
 
@@ -43,10 +44,16 @@ public record RowLogResult(
             String centre,
 
             @Says("The device") String device,
+
+            @Says("The step; empty for all steps together") String step,
+
             @Says("What is counted: units, cases") String of,
 
             @Says("How many; absent where fewer than the dossier shows of patients")
-            Optional<Integer> members) {}
+            Optional<Integer> members,
+
+            @Says("Rows they rest on; absent where the number is")
+            Optional<Integer> rows) {}
 
     /** Use outside of a label. */
     public record LabelUseResult(
