@@ -13,8 +13,13 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +40,11 @@ class RowOrderTest {
             new RawFile("three-hospitals/lake-ferran-labor.csv", ";", Charset.forName("windows-1252")),
             new RawFile("three-hospitals/lake-ferran-proben.csv", ";", Charset.forName("windows-1252")));
 
+    /** The first row behind the headings of the workbook, and the row left out by its number, both counted from 0. */
+    private static final int FIRST_ROW = 3;
+
+    private static final int NAMED_ROW = 20;
+
     private record RawFile(String name, String separator, Charset encoding) {}
 
     @TempDir
@@ -47,6 +57,7 @@ class RowOrderTest {
         for (var file : FILES) {
             shuffle(shuffled.resolve("studies").resolve(file.name), file.separator, file.encoding, new Random(seed));
         }
+        shuffleWorkbook(shuffled.resolve("studies/three-hospitals/st-aldwyn.xlsx"), new Random(seed));
 
         assertThat(summaries(shuffled)).isEqualTo(summaries(Path.of(DEMO)));
     }
@@ -75,6 +86,57 @@ class RowOrderTest {
 
     private static String text(Comparand c) {
         return c.id() + " " + c.summary() + " " + c.sizes() + " " + c.conditions() + " " + c.definition();
+    }
+
+    /** Rows in another order on both sheets; the row that a decision names by its number stays where it is. */
+    private static void shuffleWorkbook(Path file, Random random) throws IOException {
+        try (var in = Files.newInputStream(file);
+                var book = new XSSFWorkbook(in)) {
+            for (var name : List.of("Cases", "Samples")) {
+                var sheet = book.getSheet(name);
+                var moved = IntStream.rangeClosed(FIRST_ROW, sheet.getLastRowNum())
+                        .filter(r -> !(name.equals("Cases") && r == NAMED_ROW))
+                        .boxed()
+                        .toList();
+                var order = new ArrayList<>(moved);
+                Collections.shuffle(order, random);
+                var contents =
+                        order.stream().map(r -> contents(sheet.getRow(r))).toList();
+                for (int i = 0; i < moved.size(); i++) {
+                    fill(sheet.getRow(moved.get(i)), contents.get(i));
+                }
+            }
+            try (var out = Files.newOutputStream(file)) {
+                book.write(out);
+            }
+        }
+    }
+
+    /** What stands in the cells, results in place of formulas. */
+    private static SortedMap<Integer, Object> contents(Row row) {
+        var contents = new TreeMap<Integer, Object>();
+        for (var cell : row) {
+            var type = cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
+            if (type == CellType.NUMERIC) {
+                contents.put(cell.getColumnIndex(), cell.getNumericCellValue());
+            } else if (type == CellType.STRING) {
+                contents.put(cell.getColumnIndex(), cell.getStringCellValue());
+            }
+        }
+        return contents;
+    }
+
+    private static void fill(Row row, SortedMap<Integer, Object> contents) {
+        int cells = Math.max(row.getLastCellNum(), contents.isEmpty() ? 0 : contents.lastKey() + 1);
+        for (int c = 0; c < cells; c++) {
+            var cell = row.getCell(c, Row.MissingCellPolicy.CREATE_NULL_AS_BLANK);
+            cell.setBlank();
+            if (contents.get(c) instanceof Double number) {
+                cell.setCellValue(number);
+            } else if (contents.get(c) instanceof String text) {
+                cell.setCellValue(text);
+            }
+        }
     }
 
     private static void shuffle(Path file, String separator, Charset encoding, Random random) throws IOException {
