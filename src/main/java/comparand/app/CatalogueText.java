@@ -35,13 +35,13 @@ final class CatalogueText {
     }
 
     private static String unit(Metric metric) {
-        return metric.unit().isNumber() ? "1" : metric.unit().spelling();
+        return metric.unit().named();
     }
 
     private static String kind(Condition condition) {
         return condition
                 .unit()
-                .map(u -> u.isNumber() ? "1" : u.spelling())
+                .map(u -> u.named())
                 .orElse(condition.words().isEmpty() ? "words" : String.join(" | ", condition.words()));
     }
 

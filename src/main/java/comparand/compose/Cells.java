@@ -55,7 +55,7 @@ final class Cells {
     }
 
     Cell unit(Metric metric) {
-        return Cell.words(metric.unit().isNumber() ? "1" : metric.unit().spelling());
+        return Cell.words(metric.unit().named());
     }
 
     Cell n(Comparand comparand) {

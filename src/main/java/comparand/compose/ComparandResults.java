@@ -36,7 +36,7 @@ final class ComparandResults {
                 c.isLocal() ? "local" : "published",
                 c.device(),
                 c.metric().id(),
-                c.metric().unit().isNumber() ? "1" : c.metric().unit().spelling(),
+                c.metric().unit().named(),
                 definition,
                 summary(c),
                 sizes,

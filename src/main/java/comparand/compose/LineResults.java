@@ -3,7 +3,6 @@ package comparand.compose;
 import comparand.document.result.LineResult;
 import comparand.document.result.LineResult.LinePointResult;
 import comparand.model.FittedLine;
-import comparand.unit.Unit;
 import java.util.stream.IntStream;
 
 /** Fitted lines as data: what a figure needs, and no single case. */
@@ -22,9 +21,9 @@ final class LineResults {
                 .toList();
         return new LineResult(
                 fitted.along(),
-                spelling(fitted.alongUnit()),
+                fitted.alongUnit().named(),
                 fitted.of(),
-                spelling(fitted.ofUnit()),
+                fitted.ofUnit().named(),
                 line.n(),
                 line.at(0).mean(),
                 line.slope(),
@@ -39,9 +38,5 @@ final class LineResults {
         var estimate = fitted.line().at(at);
         var interval = estimate.interval(ComparandResults.LEVEL);
         return new LinePointResult(at, estimate.mean(), interval.low(), interval.high());
-    }
-
-    private static String spelling(Unit unit) {
-        return unit.isNumber() ? "1" : unit.spelling();
     }
 }

@@ -2,10 +2,9 @@ package comparand.compose;
 
 import comparand.document.Block.Table;
 import comparand.document.Cell;
+import comparand.document.result.ComparandResult;
 import comparand.document.result.LineResult;
 import comparand.document.result.LineResult.LinePointResult;
-import comparand.model.Comparand;
-import comparand.model.Summary;
 import comparand.unit.Rounding;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,10 +15,12 @@ final class LineTable {
     private static final int DIGITS = 2;
 
     private final Run run;
+    private final List<ComparandResult> comparands;
     private final Cells cells;
 
-    LineTable(Run run) {
+    LineTable(Run run, List<ComparandResult> comparands) {
         this.run = run;
+        this.comparands = comparands;
         this.cells = new Cells(run);
     }
 
@@ -34,18 +35,14 @@ final class LineTable {
                 cells.number("col.fitted-high", 12),
                 cells.text("col.id", 60));
         var rows = new ArrayList<List<Cell>>();
-        for (var c : run.compared().matched().evidence().localResults()) {
-            if (c.summary() instanceof Summary.Estimated e) {
-                e.line()
-                        .map(LineResults::of)
-                        .ifPresent(line -> line.points().forEach(point -> rows.add(row(c, line, point))));
-            }
+        for (var c : comparands) {
+            c.summary().line().ifPresent(line -> line.points().forEach(point -> rows.add(row(c, line, point))));
         }
         return new Table(
                 "Lines", "", columns, rows.isEmpty() ? List.of(cells.nothing(columns.size())) : rows, List.of());
     }
 
-    private List<Cell> row(Comparand c, LineResult line, LinePointResult point) {
+    private List<Cell> row(ComparandResult c, LineResult line, LinePointResult point) {
         double apart = line.points().get(1).at() - line.points().get(0).at();
         int decimals = Rounding.decimalsFor((point.high() - point.low()) / 2, DIGITS);
         return List.of(

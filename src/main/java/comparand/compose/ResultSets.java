@@ -187,7 +187,7 @@ final class ResultSets {
                 metric.id(),
                 metric.name(),
                 metric.symbol(),
-                metric.unit().isNumber() ? "1" : metric.unit().spelling(),
+                metric.unit().named(),
                 question.asks().value(),
                 question.margin().flatMap(m -> m.value().amount()).map(a -> a.asDifferenceIn(metric.unit())),
                 question.margin().map(m -> m.value().toString()).orElse(StatedMargin.NONE_WORD),

@@ -28,6 +28,7 @@ final class Workbook {
     private final Cells cells;
     private final CompareSheets compare;
     private final SharedTables shared;
+    private final LineTable lines;
     private final LocalDataTables localData;
 
     Workbook(Run run, Edition edition, ResultSet results) {
@@ -36,6 +37,7 @@ final class Workbook {
         this.cells = new Cells(run);
         this.compare = new CompareSheets(run);
         this.shared = new SharedTables(run, results);
+        this.lines = new LineTable(run, results.comparands());
         this.localData = new LocalDataTables(run, results.rowLog());
     }
 
@@ -46,7 +48,7 @@ final class Workbook {
         sheets.put("conditions", compare.conditions());
         sheets.put("not-comparable", compare.notComparable());
         sheets.put("local", local());
-        sheets.put("lines", new LineTable(run).table());
+        sheets.put("lines", lines.table());
         sheets.put("local-data", localData.countsAtSteps());
         sheets.put("row-log", localData.rowLog());
         sheets.put("characteristics", shared.characteristics());

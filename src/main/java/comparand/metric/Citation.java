@@ -13,7 +13,7 @@ public record Citation(String work, String place, Trust trust) {
 
     /** How far what is said was checked against the work named. */
     public enum Trust {
-        /** The passage, or an abstract or transcription of it, was read. */
+        /** The passage, or an abstract or a copy of it, was read. */
         READ("read"),
         /** Cited from memory: the work exists, the passage was not opened. */
         FROM_MEMORY("cited from memory, not opened"),

@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import comparand.metric.Condition;
 import comparand.model.library.ConditionText;
 import comparand.unit.Unit;
+import java.util.Optional;
 
 /** A condition of a comparand, in the unit its {@code Condition} is kept in, with the text it is printed as. */
 public sealed interface Circumstance {
@@ -53,6 +54,11 @@ public sealed interface Circumstance {
                 return new NotReported();
             }
         });
+    }
+
+    /** The number, where it is one. */
+    default Optional<Amount> amount() {
+        return this instanceof Amount amount ? Optional.of(amount) : Optional.empty();
     }
 
     default boolean isReported() {

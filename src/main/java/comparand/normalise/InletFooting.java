@@ -37,18 +37,25 @@ final class InletFooting {
             return Optional.empty();
         }
         var s = standard.get();
-        var from = amount(stated, s.inlet());
+        var from = amount(stated, s.inlet().id());
         double to = s.standard().in(unit(s.inlet()));
-        boolean full = amount(stated, s.outlet())
-                .filter(outlet -> outlet >= s.full().in(unit(s.outlet())))
+        boolean full = amount(stated, s.outlet().id())
+                .filter(outlet -> outlet.value() >= s.full().in(unit(s.outlet())))
                 .isPresent();
         boolean differs = from.isPresent()
                 && metric.condition(s.inlet().id())
-                        .filter(use -> !use.tolerance().same(to, from.get(), unit(s.inlet())))
+                        .filter(use -> !use.tolerance().same(to, from.get().value(), unit(s.inlet())))
                         .isPresent();
         return full && differs
-                ? inputs(s, stated, from.get(), to)
-                        .map(numbers -> standardised(metric, s, footing, printed.get(0), numbers, from.get(), to))
+                ? inputs(s, stated, from.get().value(), to)
+                        .map(numbers -> standardised(
+                                metric,
+                                s,
+                                footing,
+                                printed.get(0),
+                                numbers,
+                                from.get().text(),
+                                to))
                 : Optional.empty();
     }
 
@@ -58,10 +65,11 @@ final class InletFooting {
         numbers.put(InletStandard.FROM, from);
         numbers.put(InletStandard.TO, to);
         for (var input : s.needs()) {
-            if (!(stated.get(input.id()) instanceof Circumstance.Amount amount)) {
+            var amount = amount(stated, input.id());
+            if (amount.isEmpty()) {
                 return Optional.empty();
             }
-            numbers.put(input.id(), amount.value());
+            numbers.put(input.id(), amount.get().value());
         }
         return Optional.of(numbers);
     }
@@ -72,12 +80,11 @@ final class InletFooting {
             Footing footing,
             double printed,
             Map<String, Double> numbers,
-            double from,
+            String was,
             double to) {
         double before = footing.value(printed);
         double shift = s.shift().of(new Inputs(numbers, footing.definition()));
         double factor = (before + shift) / before;
-        var spelling = s.inlet().unit().map(Unit::spelling).orElse("");
         var inlet = new Circumstance.Amount(to, s.standard().toString());
         var moved = footing.times(
                 factor,
@@ -88,7 +95,7 @@ final class InletFooting {
                         "over",
                         s.inlet().name(),
                         "was",
-                        trimmed(from) + " " + spelling,
+                        was,
                         "at",
                         s.standard().toString(),
                         "value",
@@ -100,15 +107,8 @@ final class InletFooting {
         return new Standardised(moved, inlet);
     }
 
-    private static String trimmed(double number) {
-        var text = String.valueOf(number);
-        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
-    }
-
-    private static Optional<Double> amount(Map<String, Circumstance> stated, Condition condition) {
-        return stated.get(condition.id()) instanceof Circumstance.Amount amount
-                ? Optional.of(amount.value())
-                : Optional.empty();
+    private static Optional<Circumstance.Amount> amount(Map<String, Circumstance> stated, String condition) {
+        return Optional.ofNullable(stated.get(condition)).flatMap(Circumstance::amount);
     }
 
     private static Unit unit(Condition condition) {

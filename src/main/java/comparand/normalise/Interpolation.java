@@ -140,8 +140,7 @@ final class Interpolation {
     }
 
     private static Optional<Double> at(Comparand c) {
-        var step = c.condition(c.metric().interpolatesOver().orElseThrow());
-        return step instanceof Circumstance.Amount amount ? Optional.of(amount.value()) : Optional.empty();
+        return c.condition(c.metric().interpolatesOver().orElseThrow()).amount().map(Circumstance.Amount::value);
     }
 
     private static Origin.Published published(Comparand c) {

@@ -81,15 +81,20 @@ final class LocalFooting {
             return use.condition().id();
         }
 
+        /** The same condition of a local result, where it is a number. */
+        Optional<Double> in(Comparand local) {
+            return local.condition(id()).amount().map(Circumstance.Amount::value);
+        }
+
         boolean isMetBy(double ours) {
             return use.tolerance().same(ours, amount, unit());
         }
     }
 
     private Optional<Wanted> wanted(Comparand value, ConditionUse use) {
-        return value.condition(use.condition().id()) instanceof Circumstance.Amount amount
-                ? Optional.of(new Wanted(tolerances.of(value.metric(), use), amount.value(), amount.text()))
-                : Optional.empty();
+        return value.condition(use.condition().id())
+                .amount()
+                .map(a -> new Wanted(tolerances.of(value.metric(), use), a.value(), a.text()));
     }
 
     /** What decides, varies here, and is not met by the results as a whole. */
@@ -99,7 +104,7 @@ final class LocalFooting {
                 .filter(use -> use.role() != Role.QUALIFIES
                         && series.index(use.condition().id()).isPresent())
                 .flatMap(use -> wanted(value, use).stream())
-                .filter(w -> whole.condition(w.id()) instanceof Circumstance.Amount ours && !w.isMetBy(ours.value()))
+                .filter(w -> w.in(whole).filter(ours -> !w.isMetBy(ours)).isPresent())
                 .toList();
     }
 

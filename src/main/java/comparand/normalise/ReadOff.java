@@ -1,6 +1,5 @@
 package comparand.normalise;
 
-import comparand.model.Circumstance;
 import comparand.model.Comparand;
 import comparand.model.LocalMember;
 import comparand.model.LocalPart;
@@ -35,7 +34,8 @@ final class ReadOff {
     }
 
     private static Optional<Comparand> curve(List<LocalSeries> curve, Wanted wanted, int fewest) {
-        if (curve.stream().anyMatch(s -> at(s, wanted).filter(wanted::isMetBy).isPresent())) {
+        if (curve.stream()
+                .anyMatch(s -> wanted.in(s.whole()).filter(wanted::isMetBy).isPresent())) {
             return Optional.empty();
         }
         var below = neighbour(curve, wanted, true);
@@ -44,18 +44,13 @@ final class ReadOff {
     }
 
     private static Optional<LocalSeries> neighbour(List<LocalSeries> curve, Wanted wanted, boolean below) {
-        Comparator<LocalSeries> byStep = Comparator.comparing(s -> at(s, wanted).orElse(Double.NaN));
+        Comparator<LocalSeries> byStep =
+                Comparator.comparing(s -> wanted.in(s.whole()).orElse(Double.NaN));
         var side = curve.stream()
-                .filter(s -> at(s, wanted)
+                .filter(s -> wanted.in(s.whole())
                         .filter(x -> below ? x < wanted.amount() : x > wanted.amount())
                         .isPresent());
         return below ? side.max(byStep) : side.min(byStep);
-    }
-
-    private static Optional<Double> at(LocalSeries series, Wanted wanted) {
-        return series.whole().condition(wanted.id()) instanceof Circumstance.Amount amount
-                ? Optional.of(amount.value())
-                : Optional.empty();
     }
 
     private static Optional<Comparand> between(LocalSeries below, LocalSeries above, Wanted wanted, int fewest) {

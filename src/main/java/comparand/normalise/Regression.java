@@ -1,6 +1,5 @@
 package comparand.normalise;
 
-import comparand.model.Circumstance;
 import comparand.model.Comparand;
 import comparand.model.FittedLine;
 import comparand.model.LocalMember;
@@ -30,8 +29,7 @@ final class Regression {
     static Optional<Comparand> of(LocalSeries series, Wanted wanted) {
         var index = series.index(wanted.id());
         boolean stepped = series.scope().steps().contains(wanted.id());
-        boolean met = series.whole().condition(wanted.id()) instanceof Circumstance.Amount ours
-                && wanted.isMetBy(ours.value());
+        boolean met = wanted.in(series.whole()).filter(wanted::isMetBy).isPresent();
         if (index.isEmpty() || stepped || met) {
             return Optional.empty();
         }

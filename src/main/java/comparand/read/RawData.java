@@ -108,7 +108,10 @@ final class RawData {
     private void open(Path path, String file, DataFileRecord mapping, DataFileForm form) {
         var notes = new ArrayList<Diagnostic>();
         try {
-            fingerprints.put(file, Fingerprint.of(path));
+            // two mappings may be of two sheets of one workbook
+            if (!fingerprints.containsKey(file)) {
+                fingerprints.put(file, Fingerprint.of(path));
+            }
             data.put(name + "/" + mapping.name(), form.open(path, file, notes));
         } catch (UnreadableRows e) {
             findings.add(Diagnostic.stop(
@@ -125,7 +128,7 @@ final class RawData {
                     "a library is read whole or not at all",
                     "check that it exists, is whole, and may be read"));
         }
-        // two sheets of one workbook have what is said of the workbook in common
+        // what is said of a workbook as a whole is said once
         notes.stream().filter(n -> !findings.contains(n)).forEach(findings::add);
     }
 

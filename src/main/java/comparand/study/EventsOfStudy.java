@@ -145,10 +145,6 @@ final class EventsOfStudy {
     }
 
     private LocalMember member(MemberDraft draft) {
-        var amounts = new double[conditions().numbers()];
-        for (int i = 0; i < amounts.length; i++) {
-            amounts[i] = draft.mean(1 + i);
-        }
-        return new LocalMember(draft.id(), draft.centre(), draft.mean(0), amounts, draft.words(), draft.rows());
+        return draft.member(draft.mean(0), 1, conditions().numbers());
     }
 }

@@ -1,5 +1,6 @@
 package comparand.study;
 
+import comparand.model.LocalMember;
 import comparand.stat.ExactSum;
 import java.util.Arrays;
 import java.util.List;
@@ -31,10 +32,6 @@ final class MemberDraft {
 
     String id() {
         return id;
-    }
-
-    String centre() {
-        return centre;
     }
 
     int rows() {
@@ -99,5 +96,19 @@ final class MemberDraft {
     /** Conditions in words; empty where the rows are silent or disagree. */
     List<String> words() {
         return Arrays.stream(words).map(w -> w.equals(DISAGREED) ? "" : w).toList();
+    }
+
+    /**
+     * The member with its number, and the means of its conditions.
+     *
+     * @param from where the conditions begin among what was gathered
+     * @param conditions how many there are
+     */
+    LocalMember member(double value, int from, int conditions) {
+        var amounts = new double[conditions];
+        for (int i = 0; i < conditions; i++) {
+            amounts[i] = mean(from + i);
+        }
+        return new LocalMember(id, centre, value, amounts, words(), rows);
     }
 }

@@ -1,17 +1,13 @@
 package comparand.study;
 
 import comparand.diag.Diagnostic;
-import comparand.diag.Located;
 import comparand.metric.Bounds;
 import comparand.metric.Metric;
-import comparand.model.library.LimitRecord;
-import comparand.unit.PrintedRange;
 import comparand.unit.Rounding;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** Results of single rows against what their metric can be: the same limits that published values are held to. */
 final class Plausibility {
@@ -41,8 +37,9 @@ final class Plausibility {
     Plausibility(DataFile file, Metric metric) {
         this.file = file;
         this.metric = metric;
-        this.possible = bounds(LimitRecord::possible, metric.possible());
-        this.plausible = bounds(LimitRecord::plausible, metric.plausible());
+        var own = new FileLimits(file.mapping());
+        this.possible = own.possible(metric.id(), metric.unit()).orElse(metric.possible());
+        this.plausible = own.plausible(metric.id(), metric.unit()).orElse(metric.plausible());
     }
 
     /** A row's result. */
@@ -81,17 +78,6 @@ final class Plausibility {
                         "%s, which is unusual".formatted(what(outside)),
                         "an unusual result may be a slip of a digit or unit",
                         "look at the row once more; nothing to mend if this was measured"));
-    }
-
-    /** The file's own limits for this metric, in its unit, or the catalogue's. */
-    private Bounds bounds(Function<LimitRecord, Optional<Located<PrintedRange>>> which, Bounds usual) {
-        return file.mapping()
-                .limits()
-                .get(metric.id())
-                .flatMap(which)
-                .map(Located::value)
-                .map(r -> new Bounds(r.low().in(metric.unit()), r.high().in(metric.unit())))
-                .orElse(usual);
     }
 
     private String what(Outside outside) {

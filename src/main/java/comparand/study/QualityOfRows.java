@@ -1,16 +1,11 @@
 package comparand.study;
 
 import comparand.diag.Diagnostic;
-import comparand.diag.Located;
 import comparand.diag.Severity;
-import comparand.metric.Bounds;
-import comparand.model.library.LimitRecord;
 import comparand.study.quality.Effect;
 import comparand.study.quality.QualityFinding;
 import comparand.study.quality.QualityRule;
 import comparand.study.quality.QualityRules;
-import comparand.unit.PrintedRange;
-import comparand.unit.Unit;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -59,25 +54,7 @@ final class QualityOfRows {
         this.metrics = metrics;
         this.formulas = new FileFormulas(file);
         this.missing = new MissingCells(file);
-        this.rules = QualityRules.forFile(new QualityRules.OwnLimits() {
-            @Override
-            public Optional<Bounds> possible(String quantity, Unit unit) {
-                return limit(quantity).flatMap(LimitRecord::possible).map(r -> bounds(r, unit));
-            }
-
-            @Override
-            public Optional<Bounds> plausible(String quantity, Unit unit) {
-                return limit(quantity).flatMap(LimitRecord::plausible).map(r -> bounds(r, unit));
-            }
-        });
-    }
-
-    private Optional<LimitRecord> limit(String quantity) {
-        return file.mapping().limits().get(quantity);
-    }
-
-    private static Bounds bounds(Located<PrintedRange> range, Unit unit) {
-        return new Bounds(range.value().low().in(unit), range.value().high().in(unit));
+        this.rules = QualityRules.forFile(new FileLimits(file.mapping()));
     }
 
     /**

@@ -93,12 +93,7 @@ record SeriesDraft(
     }
 
     private LocalMember member(MemberDraft draft, double value) {
-        int inputs = way.inputs().size();
-        var amounts = new double[conditions.numbers()];
-        for (int i = 0; i < amounts.length; i++) {
-            amounts[i] = draft.mean(inputs + i);
-        }
-        return new LocalMember(draft.id(), draft.centre(), value, amounts, draft.words(), draft.rows());
+        return draft.member(value, way.inputs().size(), conditions.numbers());
     }
 
     List<LocalMember> ofSums() {

@@ -46,6 +46,11 @@ public final class Unit {
         return spelling;
     }
 
+    /** For columns of units and data, where nothing would be a gap: 1 for plain numbers. */
+    public String named() {
+        return isNumber() ? "1" : spelling;
+    }
+
     public Dimension dimension() {
         return dimension;
     }

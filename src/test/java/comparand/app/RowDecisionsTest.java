@@ -2,7 +2,6 @@ package comparand.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import comparand.model.Comparand;
 import comparand.support.LibraryCopy;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -32,12 +31,7 @@ class RowDecisionsTest {
     }
 
     private static List<String> results(Path library) {
-        return DossierFile.of(library.resolve("dossiers/example.yaml"))
-                .then(Pipeline::evidence)
-                .<List<Comparand>>fold((evidence, findings) -> evidence.local(), findings -> {
-                    throw new AssertionError(findings.toString());
-                })
-                .stream()
+        return LocalEvidence.of(library.resolve("dossiers/example.yaml")).stream()
                 .map(c -> c.id() + " " + c.summary() + " " + c.sizes())
                 .toList();
     }

@@ -2,7 +2,6 @@ package comparand.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import comparand.model.Comparand;
 import comparand.support.LibraryCopy;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -83,11 +82,7 @@ class UnitSystemTest {
     }
 
     private static Map<String, Double> centres(Path library) {
-        var local = DossierFile.of(library.resolve("dossiers/small-oxygenators.yaml"))
-                .then(Pipeline::evidence)
-                .<List<Comparand>>fold((evidence, findings) -> evidence.local(), findings -> {
-                    throw new AssertionError(findings.toString());
-                });
+        var local = LocalEvidence.of(library.resolve("dossiers/small-oxygenators.yaml"));
         var centres = new LinkedHashMap<String, Double>();
         local.forEach(c -> c.summary().centre().ifPresent(v -> centres.put(c.id(), v)));
         assertThat(centres).hasSizeGreaterThan(30);

@@ -3,7 +3,6 @@ package comparand.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import comparand.model.Comparand;
 import comparand.support.Books;
 import comparand.support.LibraryCopy;
 import java.io.IOException;
@@ -53,12 +52,7 @@ class WorkbookStudyTest {
     }
 
     private static List<String> results(Path library) {
-        return DossierFile.of(library.resolve("dossiers/example.yaml"))
-                .then(Pipeline::evidence)
-                .<List<Comparand>>fold((evidence, findings) -> evidence.local(), findings -> {
-                    throw new AssertionError(findings.toString());
-                })
-                .stream()
+        return LocalEvidence.of(library.resolve("dossiers/example.yaml")).stream()
                 .map(c -> c.device() + " " + c.metric().id() + " " + c.summary() + " " + c.sizes())
                 .toList();
     }
