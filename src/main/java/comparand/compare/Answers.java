@@ -6,6 +6,7 @@ import comparand.model.Pairing;
 import comparand.model.Summary;
 import comparand.model.Verdict;
 import comparand.stat.Interval;
+import comparand.stat.LocalMean;
 import comparand.stat.MeanDifference;
 import comparand.stat.MeanEstimate;
 import comparand.stat.ProportionInterval;
@@ -15,7 +16,7 @@ import java.util.Optional;
 /** The answer for one pair, by the form of its two sides. */
 final class Answers {
 
-    static final double LEVEL = 0.95;
+    static final double LEVEL = Answer.LEVEL;
     /** Below this number a range for one further unit is of no use to anyone. */
     private static final int FEWEST_FOR_ONE_MORE = 3;
 
@@ -80,8 +81,11 @@ final class Answers {
 
         static Side of(Summary.Sampled s) {
             return new Side(
-                    s.moments().estimate(),
+                    s.estimate(),
                     s.moments().n() >= FEWEST_FOR_ONE_MORE
+                                    && s.local()
+                                            .filter(LocalMean::coversFurther)
+                                            .isPresent()
                             ? Optional.of(s.moments().predictionForOneMore(LEVEL))
                             : Optional.empty(),
                     s.each());
@@ -96,7 +100,7 @@ final class Answers {
         return theirs.fold(new Summary.Cases<>() {
             @Override
             public Answer sampled(Summary.Sampled other) {
-                return tested(ours, other.moments().estimate(), other.halfWidth(), margin);
+                return tested(ours, other.estimate(), other.halfWidth(), margin);
             }
 
             @Override

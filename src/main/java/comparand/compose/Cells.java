@@ -109,7 +109,7 @@ final class Cells {
     Cell limit(Comparand comparand, boolean low) {
         return estimate(comparand)
                 .map(m -> {
-                    var interval = m.interval(0.95);
+                    var interval = m.interval(Answer.LEVEL);
                     return (Cell) run.figures()
                             .cell(
                                     low ? interval.low() : interval.high(),
@@ -123,7 +123,9 @@ final class Cells {
     private static Optional<MeanEstimate> estimate(Comparand comparand) {
         return comparand.summary() instanceof Summary.Estimated e
                 ? Optional.of(e.estimate())
-                : moments(comparand).map(Moments::estimate);
+                : comparand.summary() instanceof Summary.Sampled s
+                        ? Optional.of(s.estimate())
+                        : moments(comparand).map(Moments::estimate);
     }
 
     Cell difference(Metric metric, double value, Optional<Interval> interval, int decimalsWithout) {

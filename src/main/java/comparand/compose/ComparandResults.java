@@ -5,6 +5,7 @@ import comparand.document.result.ComparandResult.CircumstanceResult;
 import comparand.document.result.ComparandResult.RangeResult;
 import comparand.document.result.ComparandResult.StepResult;
 import comparand.document.result.ComparandResult.SummaryResult;
+import comparand.model.Answer;
 import comparand.model.Comparand;
 import comparand.model.Summary;
 import comparand.stat.Interval;
@@ -16,7 +17,7 @@ import java.util.TreeMap;
 /** Comparands as data. */
 final class ComparandResults {
 
-    static final double LEVEL = 0.95;
+    static final double LEVEL = Answer.LEVEL;
 
     private final Run run;
 
@@ -58,7 +59,8 @@ final class ComparandResults {
                     @Override
                     public SummaryDraft sampled(Summary.Sampled s) {
                         return moments("sampled", s.moments(), s.halfWidth())
-                                .interval(s.moments().estimate().interval(LEVEL))
+                                .value(s.estimate().mean())
+                                .interval(s.estimate().interval(LEVEL))
                                 .label(s.label());
                     }
 

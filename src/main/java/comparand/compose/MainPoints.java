@@ -58,7 +58,7 @@ final class MainPoints {
         for (var c : run.compared().matched().evidence().localResults()) {
             if (c.metric().equals(metric) && c.summary() instanceof Summary.Events e) {
                 parts.add(run.names().device(c.device()) + ": "
-                        + run.answers().events(e, ProportionInterval.EXACT.of(e.events(), e.of(), 0.95)));
+                        + run.answers().events(e, ProportionInterval.EXACT.of(e.events(), e.of(), Answer.LEVEL)));
             }
         }
         return parts.isEmpty()

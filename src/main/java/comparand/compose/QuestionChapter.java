@@ -11,6 +11,7 @@ import comparand.document.Cell;
 import comparand.document.Section;
 import comparand.metric.Metric;
 import comparand.metric.Nature;
+import comparand.model.Answer;
 import comparand.model.Comparand;
 import comparand.model.Comparison;
 import comparand.model.Origin;
@@ -92,7 +93,8 @@ final class QuestionChapter {
                 if (c.summary() instanceof Summary.Events e) {
                     rows.add(List.of(
                             Cell.words(run.names().device(c.device())),
-                            Cell.words(run.answers().events(e, ProportionInterval.EXACT.of(e.events(), e.of(), 0.95))),
+                            Cell.words(run.answers()
+                                    .events(e, ProportionInterval.EXACT.of(e.events(), e.of(), Answer.LEVEL))),
                             Cell.verbatim(c.id())));
                 }
             }

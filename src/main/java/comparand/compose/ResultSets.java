@@ -16,6 +16,7 @@ import comparand.document.result.UnpairedResult;
 import comparand.metric.ConditionUse;
 import comparand.metric.Metric;
 import comparand.metric.Role;
+import comparand.model.Answer;
 import comparand.model.Comparand;
 import comparand.model.SetAside;
 import comparand.model.library.ConditionText;
@@ -90,7 +91,7 @@ final class ResultSets {
                 facts.tool(),
                 facts.fingerprint(),
                 inputs,
-                0.95,
+                Answer.LEVEL,
                 run.familySize());
     }
 

@@ -28,8 +28,9 @@ final class SummaryText {
         return comparand.summary().fold(new Summary.Cases<>() {
             @Override
             public String sampled(Summary.Sampled s) {
-                int decimals = figures.of(comparand, s.moments().mean());
-                return figures.number(s.moments().mean(), decimals) + " ("
+                double mean = s.estimate().mean();
+                int decimals = figures.of(comparand, mean);
+                return figures.number(mean, decimals) + " ("
                         + figures.number(s.moments().sd(), decimals) + ")";
             }
 

@@ -14,7 +14,7 @@ final class TrailText {
 
     /** Facts that are computed numbers, and printed to six digits: enough to repeat the step by hand. */
     private static final Set<String> COMPUTED =
-            Set.of("value", "uncertainty", "to", "sd", "mean", "factor", "result", "se", "slope");
+            Set.of("value", "uncertainty", "to", "sd", "mean", "factor", "result", "se", "slope", "df");
 
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])-?\\d+(?:\\.\\d+)?(?:E-?\\d+)?(?![\\w.]\\d)");
 
@@ -34,7 +34,15 @@ final class TrailText {
         var places = step.facts().entrySet().stream()
                 .flatMap(e -> Stream.of(e.getKey(), text(e)))
                 .toArray(String[]::new);
+        if (step.kind() == Step.Kind.CENTRES) {
+            var how = words.say("centres.mean." + step.facts().get("rule"), places);
+            return words.say("step.CENTRES", with(places, "how", how));
+        }
         return words.say("step." + step.kind().name(), places);
+    }
+
+    private static String[] with(String[] places, String name, String text) {
+        return Stream.concat(Stream.of(places), Stream.of(name, text)).toArray(String[]::new);
     }
 
     private String text(Map.Entry<String, String> fact) {

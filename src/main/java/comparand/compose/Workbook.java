@@ -7,6 +7,7 @@ import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.document.Section;
 import comparand.document.result.ResultSet;
+import comparand.model.Answer;
 import comparand.model.Comparand;
 import comparand.model.Origin;
 import comparand.model.Standing;
@@ -168,7 +169,8 @@ final class Workbook {
                 cells.limit(c, true),
                 cells.limit(c, false),
                 c.summary() instanceof Summary.Events e
-                        ? Cell.words(run.answers().events(e, ProportionInterval.EXACT.of(e.events(), e.of(), 0.95)))
+                        ? Cell.words(
+                                run.answers().events(e, ProportionInterval.EXACT.of(e.events(), e.of(), Answer.LEVEL)))
                         : cells.none(),
                 Cell.verbatim(c.id()));
     }

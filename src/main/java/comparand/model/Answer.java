@@ -9,6 +9,9 @@ import java.util.Optional;
 /** What can honestly be said about a pair. A closed set: a new answer breaks every place that must speak of it. */
 public sealed interface Answer {
 
+    /** The level of every interval that is printed, unless it says otherwise. */
+    double LEVEL = 0.95;
+
     <R> R fold(Cases<R> cases);
 
     /** One method per answer. */

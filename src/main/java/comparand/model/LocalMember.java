@@ -19,6 +19,9 @@ public final class LocalMember {
     private final double[] amounts;
     private final List<String> words;
     private final int rows;
+    private final double[] runs;
+
+    private static final double[] NO_RUNS = {};
 
     /**
      * A member.
@@ -30,12 +33,18 @@ public final class LocalMember {
      * @param rows how many rows it was made from
      */
     public LocalMember(String id, String centre, double value, double[] amounts, List<String> words, int rows) {
+        this(id, centre, value, amounts, words, rows, NO_RUNS);
+    }
+
+    private LocalMember(
+            String id, String centre, double value, double[] amounts, List<String> words, int rows, double[] runs) {
         this.id = requireNonNull(id, "id");
         this.centre = requireNonNull(centre, "centre");
         this.value = value;
         this.amounts = amounts.clone();
         this.words = List.copyOf(words);
         this.rows = rows;
+        this.runs = runs;
     }
 
     public String id() {
@@ -64,6 +73,23 @@ public final class LocalMember {
         return rows;
     }
 
+    /** The single runs behind the value, in ascending order, where this is the only unit tested; else none. */
+    public double[] runs() {
+        return runs.clone();
+    }
+
+    /** The same member, the only one tested, with its single runs. */
+    public LocalMember withRuns(double[] each) {
+        return new LocalMember(
+                id,
+                centre,
+                value,
+                amounts,
+                words,
+                rows,
+                Arrays.stream(each).sorted().toArray());
+    }
+
     /** The same member with another number: its own curve read off elsewhere. */
     public LocalMember withValue(double other) {
         return new LocalMember(id, centre, other, amounts, words, rows);
@@ -73,7 +99,7 @@ public final class LocalMember {
     public LocalMember at(int condition, double amount) {
         var moved = amounts.clone();
         moved[condition] = amount;
-        return new LocalMember(id, centre, value, moved, words, rows);
+        return new LocalMember(id, centre, value, moved, words, rows, runs);
     }
 
     @Override

@@ -8,14 +8,17 @@ import comparand.metric.Metric;
 import comparand.model.library.SampleUnit;
 import comparand.model.library.StudyRecord;
 import comparand.stat.ExactSum;
+import comparand.stat.LocalMean;
 import comparand.stat.Moments;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -126,25 +129,76 @@ public record LocalSeries(
     }
 
     private Summary summary(List<LocalMember> some, List<Step> trail) {
-        var each = some.stream().map(LocalMember::value).toList();
-        if (each.size() == 1) {
-            trail.add(summarised("", 1, String.valueOf(each.get(0)), "none"));
-            return new Summary.Point(each.get(0), 0, Summary.PointKind.SINGLE);
+        if (some.size() == 1 && some.get(0).runs().length < 2) {
+            double value = some.get(0).value();
+            trail.add(summarised("", 1, level, String.valueOf(value), "none"));
+            return new Summary.Point(value, 0, Summary.PointKind.SINGLE);
         }
-        var moments = Moments.of(each.stream().mapToDouble(d -> d).sorted().toArray());
-        trail.add(summarised(
-                "mean and SD (n - 1)", each.size(), String.valueOf(moments.mean()), String.valueOf(moments.sd())));
-        return new Summary.Sampled(moments, Label.REPORTED, 0, each);
+        return some.size() == 1 ? ofOneUnit(some.get(0).runs(), trail) : ofMembers(some, trail);
     }
 
-    private Step summarised(String formula, int n, String mean, String sd) {
+    /** Its runs tell how well the one unit repeats itself, and nothing of other units. */
+    private Summary ofOneUnit(double[] runs, List<Step> trail) {
+        var moments = Moments.of(runs);
+        trail.add(summarised(moments, level.below()));
+        return new Summary.Sampled(
+                moments,
+                Label.REPORTED,
+                0,
+                Arrays.stream(runs).boxed().toList(),
+                Optional.of(LocalMean.ofOneUnit(runs)));
+    }
+
+    private Summary ofMembers(List<LocalMember> some, List<Step> trail) {
+        var each = some.stream().map(LocalMember::value).sorted().toList();
+        var moments = Moments.of(each.stream().mapToDouble(d -> d).toArray());
+        trail.add(summarised(moments, level));
+        var local = LocalMean.of(valuesByCentre(some), Answer.LEVEL).value();
+        local.filter(m -> !m.coversFurther()).ifPresent(m -> trail.add(overCentres(m)));
+        return new Summary.Sampled(moments, Label.REPORTED, 0, each, local);
+    }
+
+    /** One list for each centre, by name; those without one stand together. */
+    private static List<double[]> valuesByCentre(List<LocalMember> some) {
+        var centres = new TreeMap<String, List<Double>>();
+        some.forEach(
+                m -> centres.computeIfAbsent(m.centre(), c -> new ArrayList<>()).add(m.value()));
+        return centres.values().stream()
+                .map(values -> values.stream().mapToDouble(v -> v).sorted().toArray())
+                .toList();
+    }
+
+    private static Step overCentres(LocalMean mean) {
+        return Step.of(
+                Step.Kind.CENTRES,
+                mean.rule().formula(),
+                "rule",
+                mean.rule().name(),
+                "n",
+                String.valueOf(mean.cases()),
+                "centres",
+                String.valueOf(mean.centreCount()),
+                "mean",
+                String.valueOf(mean.estimate().mean()),
+                "se",
+                String.valueOf(mean.estimate().se()),
+                "df",
+                String.valueOf(mean.estimate().df()));
+    }
+
+    private static Step summarised(Moments moments, SampleUnit of) {
+        return summarised(
+                "mean and SD (n - 1)", moments.n(), of, String.valueOf(moments.mean()), String.valueOf(moments.sd()));
+    }
+
+    private static Step summarised(String formula, int n, SampleUnit of, String mean, String sd) {
         return Step.of(
                 Step.Kind.SUMMARISED,
                 formula,
                 "n",
                 String.valueOf(n),
                 "level",
-                n == 1 ? level.singular() : level.plural(),
+                n == 1 ? of.singular() : of.plural(),
                 "mean",
                 mean,
                 "sd",

@@ -51,6 +51,8 @@ public record Step(Kind kind, String formula, SortedMap<String, String> facts) {
         REPEATS(false),
         /** Mean and standard deviation over units or cases. */
         SUMMARISED(false),
+        /** The mean and its uncertainty with regard to the centres the cases come from. */
+        CENTRES(false),
         /** Estimated from all units or cases together: a line, a ratio of sums, a median. */
         ESTIMATED(false),
         /** Counted over cases. */

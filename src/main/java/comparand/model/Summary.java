@@ -2,6 +2,7 @@ package comparand.model;
 
 import static java.util.Objects.requireNonNull;
 
+import comparand.stat.LocalMean;
 import comparand.stat.MeanEstimate;
 import comparand.stat.Moments;
 import java.util.List;
@@ -41,17 +42,31 @@ public sealed interface Summary {
      * @param label how the standard deviation is known
      * @param halfWidth within how much the printed or read mean is known, beside sampling; 0 for local results
      * @param each the single results, in ascending order; empty for published values
+     * @param local the mean and its uncertainty with regard to the centres or the unit the results come from; empty for
+     *     published values, and where they leave no spread to tell it from
      */
-    record Sampled(Moments moments, Label label, double halfWidth, List<Double> each) implements Summary {
+    record Sampled(Moments moments, Label label, double halfWidth, List<Double> each, Optional<LocalMean> local)
+            implements Summary {
         public Sampled {
             requireNonNull(moments, "moments");
             requireNonNull(label, "label");
+            requireNonNull(local, "local");
             each = each.stream().sorted().toList();
+        }
+
+        /** As a source prints it. */
+        public static Sampled published(Moments moments, Label label, double halfWidth) {
+            return new Sampled(moments, label, halfWidth, List.of(), Optional.empty());
+        }
+
+        /** The mean that is compared, with its standard error. */
+        public MeanEstimate estimate() {
+            return local.map(LocalMean::estimate).orElseGet(moments::estimate);
         }
 
         @Override
         public OptionalDouble centre() {
-            return OptionalDouble.of(moments.mean());
+            return OptionalDouble.of(estimate().mean());
         }
 
         @Override

@@ -26,6 +26,7 @@ import java.util.Optional;
  */
 final class SummaryForm {
 
+    /** Of the intervals that sources print. */
     private static final double LEVEL = 0.95;
     /** Below these numbers quartiles and ranges say too little of a standard deviation. */
     private static final int FEWEST_FOR_QUARTILES = 8;
@@ -134,8 +135,8 @@ final class SummaryForm {
                     halfWidth);
         }
         return sd(kind, spread.get(), mean, n.get())
-                .<Summary>map(s -> new Summary.Sampled(
-                        new Moments(mean, s.sd, n.get()), weakest(label, s.label), halfWidth, List.of()))
+                .<Summary>map(s ->
+                        Summary.Sampled.published(new Moments(mean, s.sd, n.get()), weakest(label, s.label), halfWidth))
                 .orElseGet(() -> new Summary.Point(
                         mean, halfWidth, otherwise == PointKind.FIGURE ? PointKind.INCOMPLETE : otherwise));
     }
@@ -243,7 +244,7 @@ final class SummaryForm {
                 String.valueOf(mean),
                 "sd",
                 String.valueOf(sd)));
-        return new Summary.Sampled(new Moments(mean, sd, n), Label.ESTIMATED, halfWidth, List.of());
+        return Summary.Sampled.published(new Moments(mean, sd, n), Label.ESTIMATED, halfWidth);
     }
 
     private void step(Step.Kind kind, String formula, int n, double sd, SpreadRecord spread) {

@@ -1,24 +1,59 @@
 package comparand.stat;
 
 /**
- * A cautious interval of a difference of two means: {@code D ± (t₁SE₁² + t₂SE₂²)/(SE₁² + SE₂²) · SE}, each t on the degrees of
- * freedom of its own side.
+ * A cautious reference for a difference of two means: its quantiles are {@code (t₁SE₁² + t₂SE₂²)/(SE₁² + SE₂²)}, each t on the
+ * degrees of freedom of its own side.
  *
- * <p>Cochran and Cox, Experimental Designs, 2nd ed. 1957, section 4.14 (from memory). Where one side rests on two or three
- * degrees of freedom (3 or 4 centres, 3 or 4 cases) and the other on many, the degrees of freedom of Welch and Satterthwaite
- * are too many too often, and its errors exceed their level; this interval is never narrower and keeps it.
+ * <p>Cochran and Cox, Experimental Designs, 2nd ed. 1957, section 4.14 (from memory). Where one side rests on a few degrees
+ * of freedom (3 to 6 centres or cases) and the other on many, the degrees of freedom of Welch and Satterthwaite are too
+ * many too often, and its errors exceed their level; this interval is never narrower and keeps it.
+ *
+ * @param share of the first side in the variance of the difference, 0 to 1
  */
-public final class CochranCox {
+public record CochranCox(double share, double firstDf, double secondDf) {
 
-    private CochranCox() {}
+    /** Beyond this quantile of the normal, tails are below 1e-300. */
+    private static final double FARTHEST = 37;
 
-    public static Interval interval(MeanEstimate first, MeanEstimate second, double level) {
-        var difference = MeanDifference.of(first, second);
-        if (difference.se() == 0) {
-            return difference.interval(level);
+    public CochranCox {
+        if (!(share >= 0 && share <= 1) || !(firstDf > 0) || !(secondDf > 0)) {
+            throw new IllegalArgumentException(
+                    "not a reference: share %s, degrees of freedom %s and %s".formatted(share, firstDf, secondDf));
         }
-        double a = Math.pow(first.se() / difference.se(), 2);
-        double t = a * Quantiles.tTwoSided(level, first.df()) + (1 - a) * Quantiles.tTwoSided(level, second.df());
-        return Interval.around(difference.value(), t * difference.se());
+    }
+
+    static CochranCox of(MeanEstimate first, MeanEstimate second) {
+        double a = first.se() * first.se();
+        return new CochranCox(a / (a + second.se() * second.se()), first.df(), second.df());
+    }
+
+    /** The interval of the difference, whatever the degrees of freedom. */
+    public static Interval interval(MeanEstimate first, MeanEstimate second, double level) {
+        var welch = MeanDifference.welch(first, second);
+        return welch.se() == 0
+                ? welch.interval(level)
+                : Interval.around(welch.value(), of(first, second).factor(level) * welch.se());
+    }
+
+    /** What a standard error is multiplied by for a two-sided interval. */
+    double factor(double level) {
+        Quantiles.requireLevel(level);
+        return -lower((1 - level) / 2);
+    }
+
+    /** {@code P(T > t)}. */
+    double tail(double t) {
+        if (t == 0) {
+            return 0.5;
+        }
+        double size = Math.abs(t);
+        // searched along the normal quantile of the tail, so that far tails keep their digits
+        double x = Roots.between(z -> -lower(Quantiles.normal(-z)) - size, 0, FARTHEST);
+        double tail = Quantiles.normal(-x);
+        return t > 0 ? tail : 1 - tail;
+    }
+
+    private double lower(double p) {
+        return share * Quantiles.t(p, firstDf) + (1 - share) * Quantiles.t(p, secondDf);
     }
 }

@@ -26,15 +26,27 @@ public record LocalMean(
     /** How the estimate was reached, and so what its interval covers. */
     public enum Rule {
         /** Student's t over the cases of one centre; says nothing of other centres. */
-        ONE_CENTRE,
+        ONE_CENTRE("mean ± t(n - 1) s/√n"),
+        /** Student's t over the runs of one unit: how well it repeats itself; says nothing of other units. */
+        ONE_UNIT("mean ± t(n - 1) s/√n"),
         /** The mean of both, weighted by cases, for these two centres only. */
-        THESE_TWO_CENTRES,
+        THESE_TWO_CENTRES("mean of all cases, SE² = Σ (nᵢ/N)² sᵢ²/nᵢ"),
         /** Random centres; Hartung and Knapp. */
-        RANDOM_CENTRES,
+        RANDOM_CENTRES("Σ wᵢyᵢ/Σ wᵢ, wᵢ = 1/(vᵢ + τ²), SE² = Σ wᵢ(yᵢ - mean)²/((J - 1) Σ wᵢ)"),
         /** Random centres that agree by luck: the interval over all cases is wider, and is taken. */
-        RANDOM_CENTRES_FLOOR,
+        RANDOM_CENTRES_FLOOR("Σ wᵢyᵢ/Σ wᵢ, wᵢ = 1/(vᵢ + τ²), SE = s/√N"),
         /** Student's t on the centre means, because there is no spread within centres to weigh them by. */
-        CENTRE_MEANS
+        CENTRE_MEANS("mean of centre means, SE = SD of centre means/√J");
+
+        private final String formula;
+
+        Rule(String formula) {
+            this.formula = formula;
+        }
+
+        public String formula() {
+            return formula;
+        }
     }
 
     /** The spread between centres: τ² with its interval, the two-stage mean, and the analysis of variance. */
@@ -47,6 +59,17 @@ public record LocalMean(
     /** {@code estimate ± t · SE}. */
     public Interval interval(double level) {
         return estimate.interval(level);
+    }
+
+    /** Whether the interval tells of a further case or unit as well, and a range for one more can be given. */
+    public boolean coversFurther() {
+        return rule == Rule.ONE_CENTRE;
+    }
+
+    /** From the runs of the only unit that was tested, at least 2. */
+    public static LocalMean ofOneUnit(double... runs) {
+        var moments = Moments.of(runs);
+        return new LocalMean(moments.estimate(), Rule.ONE_UNIT, runs.length, 1, List.of(moments), Optional.empty());
     }
 
     /**

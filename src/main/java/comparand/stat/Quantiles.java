@@ -45,11 +45,6 @@ final class Quantiles {
                 : TDistribution.of(df).survivalProbability(t);
     }
 
-    /** {@code P(|T| >= |t|)}. */
-    static double tTailTwoSided(double t, double df) {
-        return 2 * tTail(Math.abs(t), df);
-    }
-
     static double beta(double p, double a, double b) {
         return BetaDistribution.of(a, b).inverseCumulativeProbability(p);
     }

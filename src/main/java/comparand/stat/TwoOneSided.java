@@ -31,8 +31,8 @@ public record TwoOneSided(
         return new TwoOneSided(
                 lower,
                 upper,
-                Quantiles.tTail(lower, difference.df()),
-                Quantiles.tTail(-upper, difference.df()),
+                difference.tail(lower),
+                difference.tail(-upper),
                 interval,
                 interval.insideOf(margins.low(), margins.high()));
     }

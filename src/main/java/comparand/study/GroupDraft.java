@@ -53,6 +53,18 @@ final class GroupDraft {
         return members.computeIfAbsent(centre + "/" + id, k -> new MemberDraft(id, centre, numbers, words));
     }
 
+    /** Whether all rows so far are of one member: then they are all there is to tell a spread from. */
+    boolean hasOnlyOne() {
+        return members.size() == 1;
+    }
+
+    /** With a second member, the single rows of the first are needed no more. */
+    void keepRunsOfOne() {
+        if (members.size() == 2) {
+            members.values().forEach(MemberDraft::forgetPoints);
+        }
+    }
+
     /** By centre, then by id. */
     List<MemberDraft> sorted() {
         return members.entrySet().stream()

@@ -2,6 +2,7 @@ package comparand.study;
 
 import comparand.model.LocalMember;
 import comparand.stat.ExactSum;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -19,7 +20,7 @@ final class MemberDraft {
     private final double[] first;
     private final String[] words;
     private ExactSum[] sums = {};
-    private double[][] points = {};
+    private final List<double[]> points = new ArrayList<>(0);
     private int rows;
 
     MemberDraft(String id, String centre, int numbers, int words) {
@@ -46,8 +47,7 @@ final class MemberDraft {
      */
     void add(double[] numbers, List<String> word, boolean keepsPoints) {
         if (keepsPoints) {
-            points = Arrays.copyOf(points, rows + 1);
-            points[rows] = numbers;
+            points.add(numbers);
         }
         if (rows == 0) {
             System.arraycopy(numbers, 0, first, 0, first.length);
@@ -90,7 +90,12 @@ final class MemberDraft {
 
     /** A number of every row. */
     double[] each(int i) {
-        return Arrays.stream(points).mapToDouble(p -> p[i]).toArray();
+        return points.stream().mapToDouble(p -> p[i]).toArray();
+    }
+
+    /** The single rows turn out not to be needed. */
+    void forgetPoints() {
+        points.clear();
     }
 
     /** Conditions in words; empty where the rows are silent or disagree. */

@@ -8,6 +8,7 @@ import comparand.metric.Metric;
 import comparand.metric.Role;
 import comparand.model.library.ColumnRole;
 import comparand.model.library.Repeats;
+import comparand.model.library.SampleUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -137,11 +138,15 @@ final class MetricOfStudy {
         conditions.read(file, row, given, numbers, inputs);
         var group = groupOf(file, share, row);
         group.files().putIfAbsent(file.path(), file);
-        group.member(file.member(row), row.centre(), numbers.length, conditions.words())
-                .add(
-                        numbers,
-                        conditions.words(file, row),
-                        keepsPoints(share.way().gathering()));
+        var gathering = share.way().gathering();
+        var member = group.member(file.member(row), row.centre(), numbers.length, conditions.words());
+        // as long as a device has one unit, its runs are all there is to tell a spread from
+        boolean runs = isRunOfUnit(gathering, file);
+        if (runs && member.rows() == 0) {
+            group.keepRunsOfOne();
+        }
+        boolean only = runs && group.hasOnlyOne();
+        member.add(numbers, conditions.words(file, row), only || keepsPoints(gathering));
         if (inputs == 1 && share.way().inputs().get(0).equals(metric.id())) {
             plausibilities
                     .computeIfAbsent(file, f -> new Plausibility(f, metric))
@@ -155,6 +160,10 @@ final class MetricOfStudy {
             frame = Optional.of(new ConditionFrame(metric, List.copyOf(shares.keySet())));
         }
         return frame.get();
+    }
+
+    static boolean isRunOfUnit(Gathering gathering, DataFile file) {
+        return gathering instanceof Gathering.EachRow && file.level() == SampleUnit.UNITS;
     }
 
     private static boolean keepsPoints(Gathering gathering) {

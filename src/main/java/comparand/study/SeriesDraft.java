@@ -41,7 +41,10 @@ record SeriesDraft(
         var members = way.gathering().fold(new Gathering.Cases<List<LocalMember>>() {
             @Override
             public List<LocalMember> eachRow(Gathering.EachRow each) {
-                return members(m -> OptionalDouble.of(m.mean(0)));
+                var members = members(m -> OptionalDouble.of(m.mean(0)));
+                return group.hasOnlyOne() && members.size() == 1 && MetricOfStudy.isRunOfUnit(each, group.anyFile())
+                        ? List.of(members.get(0).withRuns(group.sorted().get(0).each(0)))
+                        : members;
             }
 
             @Override

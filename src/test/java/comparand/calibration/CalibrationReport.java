@@ -23,9 +23,10 @@ public final class CalibrationReport {
 
             Why, and what to do:
 
-            - A difference by Welch and Satterthwaite has too many degrees of freedom too often where one side rests on two or
-              three of its own (3 or 4 centres that differ, 4 cases) and the other on many. The interval of Cochran and Cox keeps
-              5 % there, at the price of width. Holm inherits the same error, because it looks further out into the tail.
+            - A difference by Welch and Satterthwaite has too many degrees of freedom too often where one side rests on few of
+              its own (3 to 6 centres that differ, 3 to 8 cases) and the other on many; Holm inherits the error, because it
+              looks further out into the tail. There the tool takes the reference of Cochran and Cox, which keeps 5 % at the
+              price of width; the lines "Welch" show what it replaces.
             - The BCa bootstrap is too short up to a few dozen cases; the interval of Fieller holds for a ratio of sums.
             - The interval for a further source takes the variance between sources as known but for its degrees of freedom; with a
               small true variance, estimated as zero in many runs, it is too narrow, whatever the number of sources. The interval

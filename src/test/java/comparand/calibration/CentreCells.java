@@ -27,7 +27,7 @@ final class CentreCells {
                     String setting = setting(j, tau, balanced);
                     cells.add(cell(
                             setting + ", with the floor",
-                            Claim.CENTRES,
+                            Claim.AT_LEAST_93,
                             balanced,
                             j,
                             tau,

@@ -26,7 +26,7 @@ final class PoolCells {
                 cells.add(cell(
                         "mean, modified Hartung-Knapp" + setting,
                         "covers the mean of all sources",
-                        Claim.CENTRES,
+                        Claim.AT_LEAST_93,
                         k,
                         tau,
                         (draw, pool) -> pool.mean().interval(0.95).contains(20)));
@@ -51,14 +51,14 @@ final class PoolCells {
                 cells.add(cell(
                         "further source" + setting,
                         "holds its true mean",
-                        Claim.CENTRES,
+                        Claim.AT_LEAST_93,
                         k,
                         tau,
                         (draw, pool) -> pool.furtherSource(0.95).contains(draw.normal(20, tau))));
                 cells.add(cell(
                         "further observed mean of 14" + setting,
                         "holds the local mean",
-                        Claim.CENTRES,
+                        Claim.AT_LEAST_93,
                         k,
                         tau,
                         (draw, pool) -> {
@@ -69,7 +69,7 @@ final class PoolCells {
                 cells.add(cell(
                         "variance between, Q-profile" + setting,
                         "covers it",
-                        Claim.CENTRES,
+                        Claim.AT_LEAST_93,
                         k,
                         tau,
                         (draw, pool) -> QProfile.of(pool.effects(), 0.95).contains(tau * tau)));

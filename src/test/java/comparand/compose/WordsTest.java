@@ -11,6 +11,7 @@ import comparand.model.SetAside;
 import comparand.model.Standing;
 import comparand.model.Step;
 import comparand.model.Verdict;
+import comparand.stat.LocalMean;
 import comparand.support.Built;
 import java.io.IOException;
 import java.io.Reader;
@@ -44,6 +45,7 @@ class WordsTest {
     /** What is added to a beginning while the program runs. */
     private static final Map<String, Collection<String>> ENDINGS = Map.ofEntries(
             Map.entry("step.", names(Step.Kind.values())),
+            Map.entry("centres.mean.", names(LocalMean.Rule.values())),
             Map.entry("standing.", names(Standing.values())),
             Map.entry("verdict.", names(Verdict.values())),
             Map.entry("verdict.nominal.", names(Verdict.values())),

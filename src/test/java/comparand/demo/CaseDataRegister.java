@@ -37,6 +37,12 @@ final class CaseDataRegister {
             byCase.put(patient.id(), value);
         }
 
+        void exchange(CaseDataPatient one, CaseDataPatient other) {
+            long first = of(one);
+            put(one, of(other));
+            put(other, first);
+        }
+
         int of(CaseDataPatient patient) {
             return Math.toIntExact(Objects.requireNonNull(byCase.get(patient.id())));
         }
@@ -93,7 +99,14 @@ final class CaseDataRegister {
             double longer = (minutes.of(p) - 121) / 27.0;
             return StrictMath.exp(0.25 * longer + 0.3 * random.nextGaussian());
         });
+        new CaseDataBalance(measured, freeHaemoglobin::of, freeHaemoglobin::exchange)
+                .reach(CaseData.random("free haemoglobin by hospital", device));
         platelets(device, patients, random);
+        new CaseDataBalance(patients, p -> 100.0 * plateletsAfter.of(p) / plateletsBefore.of(p), (one, other) -> {
+                    plateletsBefore.exchange(one, other);
+                    plateletsAfter.exchange(one, other);
+                })
+                .reach(CaseData.random("platelets by hospital", device));
     }
 
     private static void fitted(

@@ -76,7 +76,7 @@ class ComparisonLawsTest {
         var a = new MeanEstimate(7, se1, df1);
         var b = new MeanEstimate(5, se2, df2);
         var cautious = CochranCox.interval(a, b, 0.95);
-        var welch = MeanDifference.of(a, b).interval(0.95);
+        var welch = MeanDifference.welch(a, b).interval(0.95);
 
         assertThat(cautious.halfWidth()).isGreaterThanOrEqualTo(welch.halfWidth() * (1 - 1e-6));
         assertThat((cautious.low() + cautious.high()) / 2).isCloseTo(2, within(1e-9));
@@ -86,6 +86,40 @@ class ComparisonLawsTest {
         assertThat(cautious.halfWidth()).isCloseTo(t * Math.sqrt(v1 + v2), within(1e-6 * t * Math.sqrt(v1 + v2)));
         assertThat(CochranCox.interval(new MeanEstimate(7, 0, 3), new MeanEstimate(5, 0, 3), 0.95))
                 .isEqualTo(new Interval(2, 2));
+    }
+
+    @Property
+    void aFewDegreesOfFreedomAgainstManyAreMetWithCaution(
+            @ForAll @IntRange(min = 1, max = 40) int df1, @ForAll @IntRange(min = 1, max = 40) int df2) {
+        var a = new MeanEstimate(7, 1.2, df1);
+        var b = new MeanEstimate(5, 0.8, df2);
+        var d = MeanDifference.of(a, b);
+        boolean few = Math.min(df1, df2) <= 7 && Math.max(df1, df2) > 2.5 * Math.min(df1, df2);
+
+        assertThat(d.interval(0.9))
+                .isEqualTo(
+                        few
+                                ? CochranCox.interval(a, b, 0.9)
+                                : MeanDifference.welch(a, b).interval(0.9));
+        // an interval of a level just leaves out zero where p is what is left of it
+        var just = d.interval(1 - d.p());
+        assertThat(just.low()).isCloseTo(0, within(1e-6 * just.halfWidth()));
+        // a figure without uncertainty leaves Student's t of the other side
+        var figure = MeanDifference.of(a, new MeanEstimate(5, 0, Double.POSITIVE_INFINITY));
+        assertThat(figure.cautious()).isEmpty();
+        assertThat(figure.df()).isCloseTo(df1, within(1e-9));
+    }
+
+    @Property
+    void theCautiousTailTurnsItsQuantileBack(
+            @ForAll @DoubleRange(min = 0, max = 1) double share,
+            @ForAll @DoubleRange(min = 0.01, max = 0.99) double level) {
+        var reference = new CochranCox(share, 2, 19);
+        double t = reference.factor(level);
+
+        assertThat(reference.tail(t)).isCloseTo((1 - level) / 2, within(1e-9));
+        assertThat(reference.tail(-t)).isCloseTo((1 + level) / 2, within(1e-9));
+        assertThat(reference.tail(0)).isEqualTo(0.5);
     }
 
     @Test

@@ -30,7 +30,7 @@ final class ComparisonRows {
         ROWS.put("welch-ehandbook-731", in -> {
             var a = Moments.of(in.numbers("a"));
             var b = Moments.of(in.numbers("b"));
-            var w = MeanDifference.of(a.estimate(), b.estimate());
+            var w = MeanDifference.welch(a.estimate(), b.estimate());
             return Computed.of("t", w.t())
                     .and("df", w.df())
                     .and("m1", a.mean())
@@ -85,7 +85,7 @@ final class ComparisonRows {
                     .and("df", w.df());
         });
         ROWS.put("tost-raw", in -> {
-            var w = MeanDifference.of(
+            var w = MeanDifference.welch(
                     Moments.of(in.numbers("a")).estimate(),
                     Moments.of(in.numbers("b")).estimate());
             var t = TwoOneSided.of(w, margins(in), 0.05);
@@ -114,7 +114,7 @@ final class ComparisonRows {
     private ComparisonRows() {}
 
     private static MeanDifference welch(Row in) {
-        return MeanDifference.of(in.moments(1).estimate(), in.moments(2).estimate());
+        return MeanDifference.welch(in.moments(1).estimate(), in.moments(2).estimate());
     }
 
     private static Interval margins(Row in) {

@@ -103,7 +103,7 @@ final class PoolRows {
         });
         ROWS.put("local-vs-pooled", in -> {
             var pool = pool(in.at("sources"));
-            var d = MeanDifference.of(local(in), pool.mean());
+            var d = MeanDifference.welch(local(in), pool.mean());
             return Computed.of("pooled_mean", pool.mean().mean())
                     .and("se_pooled", pool.mean().se())
                     .and("diff", d.value())

@@ -41,7 +41,7 @@ class UncertaintyLawsTest {
         var b = new MeanEstimate(9, u2, 7);
         var inputs = Inputs.independent(List.of(Input.sampled(a), Input.sampled(b)));
         var propagated = LinearPropagation.of(inputs, x -> x[0] - x[1]);
-        var welch = MeanDifference.of(a, b);
+        var welch = MeanDifference.welch(a, b);
 
         assertThat(propagated.uncertainty()).isCloseTo(welch.se(), within(1e-9));
         assertThat(propagated.df().orElseThrow()).isCloseTo(welch.df(), within(1e-6 * welch.df()));
