@@ -9,7 +9,10 @@ import comparand.stat.Interval;
 import comparand.stat.LocalMean;
 import comparand.stat.MeanDifference;
 import comparand.stat.MeanEstimate;
+import comparand.stat.Moments;
+import comparand.stat.OneSidedTolerance;
 import comparand.stat.ProportionInterval;
+import comparand.stat.RatioOfMeans;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,8 +20,8 @@ import java.util.Optional;
 final class Answers {
 
     static final double LEVEL = Answer.LEVEL;
-    /** Below this number a range for one further unit is of no use to anyone. */
-    private static final int FEWEST_FOR_ONE_MORE = 3;
+    /** Fewer local results than these are shown, and not compared. */
+    private static final int FEWEST = 3;
 
     private Answers() {}
 
@@ -29,7 +32,9 @@ final class Answers {
         return pairing.ours().summary().fold(new Summary.Cases<>() {
             @Override
             public Answer sampled(Summary.Sampled ours) {
-                return Answers.estimated(Side.of(ours), pairing.theirs().summary(), margin);
+                return isTooFew(ours)
+                        ? new Answer.NotTestable(Answer.NotTestable.Why.TOO_FEW_LOCAL_RESULTS)
+                        : Answers.estimated(Side.of(ours), pairing.theirs().summary(), margin);
             }
 
             @Override
@@ -74,21 +79,19 @@ final class Answers {
     /**
      * Our side of a test.
      *
-     * @param oneMore the range expected for one further unit or case, where results of single ones are known
+     * @param further the single results from which a further unit or case can be told; empty for an estimate from a line or
+     *     from sums, and for results of several hospitals or of one unit
      * @param each the single results; empty for an estimate from a line or from sums
      */
-    private record Side(MeanEstimate estimate, Optional<Interval> oneMore, List<Double> each) {
+    private record Side(MeanEstimate estimate, Optional<Moments> further, List<Double> each) {
 
         static Side of(Summary.Sampled s) {
             return new Side(
-                    s.estimate(),
-                    s.moments().n() >= FEWEST_FOR_ONE_MORE
-                                    && s.local()
-                                            .filter(LocalMean::coversFurther)
-                                            .isPresent()
-                            ? Optional.of(s.moments().predictionForOneMore(LEVEL))
-                            : Optional.empty(),
-                    s.each());
+                    s.estimate(), s.local().filter(LocalMean::coversFurther).map(m -> s.moments()), s.each());
+        }
+
+        Optional<Interval> oneMore() {
+            return further.map(m -> m.predictionForOneMore(LEVEL));
         }
 
         static Side of(Summary.Estimated s) {
@@ -100,7 +103,9 @@ final class Answers {
         return theirs.fold(new Summary.Cases<>() {
             @Override
             public Answer sampled(Summary.Sampled other) {
-                return tested(ours, other.estimate(), other.halfWidth(), margin);
+                return isTooFew(other)
+                        ? new Answer.NotTestable(Answer.NotTestable.Why.TOO_FEW_LOCAL_RESULTS)
+                        : tested(ours, other.estimate(), other.halfWidth(), margin);
             }
 
             @Override
@@ -144,22 +149,32 @@ final class Answers {
 
     /** Welch's interval; rounding or reading uncertainty of the other mean is added to its standard error. */
     private static Answer.Tested tested(Side ours, MeanEstimate theirs, double halfWidth, Optional<Margin> margin) {
-        return tested(MeanDifference.of(ours.estimate, theirs.widenedBy(halfWidth)), margin);
+        var other = theirs.widenedBy(halfWidth);
+        return tested(
+                MeanDifference.of(ours.estimate, other),
+                RatioOfMeans.of(ours.estimate, other).value(),
+                margin);
     }
 
-    private static Answer.Tested tested(MeanDifference difference, Optional<Margin> margin) {
+    private static Answer.Tested tested(
+            MeanDifference difference, Optional<RatioOfMeans> ratio, Optional<Margin> margin) {
         var interval = difference.interval(LEVEL);
-        return new Answer.Tested(difference, interval, Verdict.of(interval, margin));
+        return new Answer.Tested(difference, interval, Verdict.of(interval, margin), ratio);
+    }
+
+    /** Local results only: what a source makes of few of its own is its to say. */
+    private static boolean isTooFew(Summary.Sampled summary) {
+        return !summary.each().isEmpty() && summary.moments().n() < FEWEST;
     }
 
     /** The printed figure is taken as exact but for its rounding or reading. */
     private static Answer againstFigure(Side ours, Summary.Point figure, Optional<Margin> margin) {
         var widened = ours.estimate.widenedBy(figure.halfWidth());
         return new Answer.AgainstFigure(
-                tested(MeanDifference.from(widened, figure.value()), margin),
+                tested(MeanDifference.from(widened, figure.value()), Optional.empty(), margin),
                 figure.value(),
                 ours.estimate.interval(LEVEL),
-                ours.oneMore);
+                ours.oneMore());
     }
 
     private static Answer againstLimit(Side ours, Summary.Limit limit) {
@@ -171,7 +186,17 @@ final class Answers {
                 limit.metBy(mean.low()) == limit.metBy(mean.high()),
                 meeting,
                 ours.each.size(),
-                mean);
+                mean,
+                ours.further.filter(m -> m.n() >= Answer.ToleranceBound.FEWEST).map(m -> bound(m, limit)));
+    }
+
+    private static Answer.ToleranceBound bound(Moments ours, Summary.Limit limit) {
+        double share = Answer.ToleranceBound.SHARE;
+        double confidence = Answer.ToleranceBound.CONFIDENCE;
+        double value = limit.atLeast()
+                ? OneSidedTolerance.lowerLimit(ours, share, confidence)
+                : OneSidedTolerance.upperLimit(ours, share, confidence);
+        return new Answer.ToleranceBound(value, limit.metBy(value));
     }
 
     private static Answer points(Summary.Point ours, Summary theirs, Optional<Margin> margin) {

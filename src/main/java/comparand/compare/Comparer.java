@@ -38,7 +38,8 @@ public final class Comparer {
     }
 
     public static Outcome<Compared> compare(Matched matched) {
-        return Outcome.of(new Compared(matched, new Comparer(matched).comparisons()));
+        var comparisons = new Comparer(matched).comparisons();
+        return Outcome.of(new Compared(matched, comparisons, Pooling.of(comparisons)));
     }
 
     private List<Comparison> comparisons() {

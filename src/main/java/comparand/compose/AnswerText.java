@@ -190,17 +190,27 @@ final class AnswerText {
                 figures.number(a.limit().value(), figures.of(theirs, a.limit().value())), theirs.metric());
         int decimals = figures.of(ours, a.limit().value());
         return words.say(
-                a.meanMeets() ? "answer.limit.meets" : "answer.limit.misses",
-                "limit",
-                words.say(a.limit().atLeast() ? "limit.at-least" : "limit.at-most", "value", value),
-                "meeting",
-                String.valueOf(a.meeting()),
-                "of",
-                String.valueOf(a.of()),
-                "unitsOfAnalysis",
-                level(ours).plural(),
-                "mean",
-                figures.range(a.mean(), decimals));
+                        a.meanMeets() ? "answer.limit.meets" : "answer.limit.misses",
+                        "limit",
+                        words.say(a.limit().atLeast() ? "limit.at-least" : "limit.at-most", "value", value),
+                        "meeting",
+                        String.valueOf(a.meeting()),
+                        "of",
+                        String.valueOf(a.of()),
+                        "unitsOfAnalysis",
+                        level(ours).plural(),
+                        "mean",
+                        figures.range(a.mean(), decimals))
+                + a.most()
+                        .map(most -> words.say(
+                                most.meets() ? "answer.limit.most.meet" : "answer.limit.most.open",
+                                "side",
+                                words.say(a.limit().atLeast() ? "answer.flips.above" : "answer.flips.below"),
+                                "unitsOfAnalysis",
+                                level(ours).plural(),
+                                "value",
+                                figures.withUnit(figures.number(most.value(), decimals), ours.metric())))
+                        .orElse("");
     }
 
     /** {@code 0 of 12; up to 26 % is compatible with this}. */

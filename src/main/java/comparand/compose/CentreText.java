@@ -5,9 +5,13 @@ import comparand.model.Origin;
 import comparand.model.Pairing;
 import comparand.model.Pairing.Purpose;
 import comparand.model.RowLog;
+import comparand.model.Summary;
+import comparand.model.library.SampleUnit;
+import comparand.stat.LocalMean;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** The fixed sentence where two devices were not used in the same hospitals: their difference holds that of hospitals. */
 final class CentreText {
@@ -46,6 +50,36 @@ final class CentreText {
                 String.join(", ", theirs),
                 "shared",
                 String.join(", ", shared)));
+    }
+
+    /** How the means of a pair allow for hospitals, or that there is one unit only; each rule once. */
+    List<String> means(Pairing pairing) {
+        return Stream.of(pairing.ours(), pairing.theirs())
+                .flatMap(c -> mean(pairing.purpose(), c).stream())
+                .distinct()
+                .toList();
+    }
+
+    private Optional<String> mean(Purpose purpose, Comparand comparand) {
+        boolean ofOneCentre = purpose == Purpose.WITHIN_CENTRE
+                || comparand.sizes().get(SampleUnit.UNITS).isPresent();
+        return comparand.summary() instanceof Summary.Sampled s
+                ? s.local()
+                        .filter(m -> m.rule() != LocalMean.Rule.ONE_CENTRE || !ofOneCentre)
+                        .map(m -> words.say("centres.whose", "device", names.brief(comparand.device()), "how", of(m)))
+                : Optional.empty();
+    }
+
+    /** One rule, in words. */
+    String of(LocalMean mean) {
+        return words.say(
+                "centres.mean." + mean.rule().name(),
+                "n",
+                String.valueOf(mean.cases()),
+                "centres",
+                String.valueOf(mean.centreCount()),
+                "df",
+                String.valueOf(Math.round(mean.estimate().df())));
     }
 
     private List<String> centres(Comparand comparand) {

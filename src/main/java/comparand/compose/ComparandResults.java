@@ -61,7 +61,9 @@ final class ComparandResults {
                         return moments("sampled", s.moments(), s.halfWidth())
                                 .value(s.estimate().mean())
                                 .interval(s.estimate().interval(LEVEL))
-                                .label(s.label());
+                                .label(s.label())
+                                .local(s.local().map(m -> LocalMeans.of(s, m)))
+                                .each(LocalMeans.each(c, s));
                     }
 
                     @Override

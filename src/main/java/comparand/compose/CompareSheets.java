@@ -17,9 +17,12 @@ import comparand.model.Standing;
 import comparand.model.Summary;
 import comparand.model.library.SpreadKind;
 import comparand.stat.Interval;
+import comparand.stat.RatioOfMeans;
+import comparand.unit.Rounding;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** The sheets that set values side by side: Compare, Conditions, Not comparable. */
 final class CompareSheets {
@@ -63,6 +66,12 @@ final class CompareSheets {
                 cells.number("col.their-spread", 9),
                 cells.text("col.their-kind", 12),
                 cells.number("col.adjusted", 10),
+                cells.number("col.narrow-low", 9),
+                cells.number("col.narrow-high", 9),
+                cells.number("col.ratio", 8),
+                cells.number("col.ratio-low", 9),
+                cells.number("col.ratio-high", 9),
+                cells.text("col.reference-t", 14),
                 cells.text("col.remarks", 34),
                 cells.text("col.conditions", 50),
                 cells.text("col.id", 44),
@@ -78,7 +87,8 @@ final class CompareSheets {
         var pairing = comparison.pairing();
         var ours = pairing.ours();
         var theirs = pairing.theirs();
-        var interval = AnswerText.tested(comparison.answer()).map(Answer.Tested::interval);
+        var tested = AnswerText.tested(comparison.answer());
+        var interval = tested.map(Answer.Tested::interval);
         var remarks = run.remarks().of(comparison);
         return List.of(
                 Cell.words(metric.name()),
@@ -108,6 +118,16 @@ final class CompareSheets {
                 comparison.adjustedP().isPresent()
                         ? adjusted(comparison.adjustedP().getAsDouble())
                         : cells.none(),
+                tested.map(t -> cells.limitOfDifference(metric, narrow(t), true))
+                        .orElseGet(cells::none),
+                tested.map(t -> cells.limitOfDifference(metric, narrow(t), false))
+                        .orElseGet(cells::none),
+                ratio(tested, RatioOfMeans::value),
+                ratio(tested, r -> r.interval(Answer.LEVEL).low()),
+                ratio(tested, r -> r.interval(Answer.LEVEL).high()),
+                tested.map(t -> cells.word(
+                                t.difference().cautious().isPresent() ? "reference.cautious" : "reference.student"))
+                        .orElseGet(cells::none),
                 remarks.isEmpty() ? cells.word("none") : Cell.words(String.join(". ", remarks)),
                 Cell.words(run.conditions().line(pairing)),
                 Cell.verbatim(ours.id()),
@@ -136,6 +156,23 @@ final class CompareSheets {
         }
         return AnswerText.tested(comparison.answer())
                 .map(t -> cells.difference(metric, t.difference().value(), Optional.of(t.interval()), 0))
+                .orElseGet(cells::none);
+    }
+
+    /** Inside the margin where two one-sided tests at 5 % reject. */
+    private static Interval narrow(Answer.Tested tested) {
+        return tested.difference().interval(PairResults.NARROW);
+    }
+
+    /** Of the two means, to the digits that the width of its interval deserves. */
+    private Cell ratio(Optional<Answer.Tested> tested, ToDoubleFunction<RatioOfMeans> number) {
+        return tested.flatMap(Answer.Tested::ratio)
+                .map(r -> (Cell) run.figures()
+                        .cell(
+                                number.applyAsDouble(r),
+                                Rounding.decimalsFor(r.interval(Answer.LEVEL).halfWidth(), 2),
+                                "",
+                                ""))
                 .orElseGet(cells::none);
     }
 

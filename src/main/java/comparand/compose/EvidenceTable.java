@@ -43,7 +43,7 @@ final class EvidenceTable {
         sections.add(new Section(
                 say("sheet.tolerances"), say("sheet.about.tolerances"), List.of(shared.tolerancesByMetric())));
         sections.add(new Section(say("sheet.findings"), say("table.findings"), List.of(shared.findings())));
-        var reading = new ArrayList<Block>(List.of(Key.table(run, cells)));
+        var reading = new ArrayList<Block>(List.of(Key.ofTable(run, cells)));
         sections.add(new Section("Key", say("table.reading"), reading));
         var cautions = edition.cautions().stream()
                 .map(c -> (Block) new Paragraph(c, Style.BODY))

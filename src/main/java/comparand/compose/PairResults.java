@@ -3,6 +3,7 @@ package comparand.compose;
 import comparand.document.result.PairResult;
 import comparand.document.result.PairResult.AnswerResult;
 import comparand.document.result.PairResult.DifferenceResult;
+import comparand.document.result.PairResult.RatioResult;
 import comparand.document.result.PairResult.VerdictResult;
 import comparand.metric.Role;
 import comparand.model.Answer;
@@ -13,6 +14,9 @@ import java.util.Optional;
 
 /** Pairs and answers as data. */
 final class PairResults {
+
+    /** Level of the interval that lies within the margin where two one-sided tests at 5 % reject. */
+    static final double NARROW = 0.9;
 
     private final Run run;
 
@@ -89,6 +93,7 @@ final class PairResults {
                         a.oneMore().map(ComparandResults::range),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         adjusted);
             }
 
@@ -97,6 +102,9 @@ final class PairResults {
                 int decimals = run.figures().of(comparison.pairing().ours(), a.difference());
                 var d = new DifferenceResult(
                         a.difference(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
@@ -120,6 +128,7 @@ final class PairResults {
                         Optional.empty(),
                         Optional.of(a.meeting()),
                         Optional.of(a.of()),
+                        a.most().map(Answer.ToleranceBound::value),
                         adjusted);
             }
 
@@ -150,12 +159,13 @@ final class PairResults {
                         Optional.empty(),
                         Optional.empty(),
                         Optional.empty(),
+                        Optional.empty(),
                         adjusted);
             }
         });
     }
 
-    private DifferenceResult difference(Answer.Tested a, Comparison comparison) {
+    DifferenceResult difference(Answer.Tested a, Comparison comparison) {
         return difference(
                 a, run.figures().ofDifference(comparison.pairing().ours().metric(), a.interval()), comparison);
     }
@@ -166,6 +176,9 @@ final class PairResults {
                 Optional.of(ComparandResults.range(a.interval())),
                 Optional.of(a.difference().se()),
                 Optional.of(a.difference().df()).filter(Double::isFinite),
+                Optional.of(a.difference().cautious().isPresent() ? "cochran-cox" : "student"),
+                Optional.of(ComparandResults.range(a.difference().interval(NARROW))),
+                a.ratio().map(r -> new RatioResult(r.value(), ComparandResults.range(r.interval(Answer.LEVEL)))),
                 Optional.of(a.difference().p()),
                 Optional.empty(),
                 Kebab.of(a.verdict()),

@@ -54,6 +54,10 @@ final class QuestionChapter {
             }
             blocks.add(new Heading(say("table.published")));
             published(comparisons, blocks);
+            new TogetherTables(run, cells).of(metric, id("Together")).ifPresent(table -> {
+                blocks.add(new Heading(say("table.together")));
+                blocks.add(table);
+            });
         }
         var unit = metric.unit().isNumber() || metric.nature() == Nature.EVENT
                 ? ""

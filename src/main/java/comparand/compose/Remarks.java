@@ -10,6 +10,7 @@ import comparand.model.Margin;
 import comparand.model.Pairing;
 import comparand.model.Step;
 import comparand.model.Verdict;
+import comparand.stat.Fragility;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -23,6 +24,9 @@ final class Remarks {
     private final CentreText centres;
     private final TrailText trails;
     private final int family;
+
+    /** Without a margin, an interval wider than this share of the other value is a wide one. */
+    private static final double WIDE = 0.25;
 
     /**
      * Remarks of one run.
@@ -59,6 +63,8 @@ final class Remarks {
                     "unit",
                     metric.differenceUnit()));
         }
+        precision(comparison).ifPresent(remarks::add);
+        fragility(comparison).ifPresent(remarks::add);
         volumeBasis(comparison.pairing()).ifPresent(remarks::add);
         if (comparison.pairing().standing().isCompared()) {
             cautions(comparison.pairing()).forEach(remarks::add);
@@ -73,6 +79,35 @@ final class Remarks {
                     figures.p(comparison.adjustedP().getAsDouble())));
         }
         return remarks;
+    }
+
+    /** An answer that is open because the interval is wide tells nothing of the devices. */
+    private Optional<String> precision(Comparison comparison) {
+        if (!(comparison.answer() instanceof Answer.Tested t) || t.verdict() != Verdict.NOT_SETTLED) {
+            return Optional.empty();
+        }
+        double narrowEnough = comparison
+                .margin()
+                .map(Margin::value)
+                .orElseGet(() -> WIDE
+                        * Math.abs(
+                                comparison.pairing().theirs().summary().centre().orElse(Double.POSITIVE_INFINITY)));
+        return t.interval().halfWidth() > narrowEnough ? Optional.of(words.say("answer.imprecise")) : Optional.empty();
+    }
+
+    /** A figure without spread hides its own uncertainty: how much of it would undo the answer. */
+    private Optional<String> fragility(Comparison comparison) {
+        if (!(comparison.answer() instanceof Answer.AgainstFigure a)) {
+            return Optional.empty();
+        }
+        double hidden = Fragility.seOfFigure(a.taken().difference(), Answer.LEVEL);
+        var metric = comparison.pairing().ours().metric();
+        return hidden > 0
+                ? Optional.of(words.say(
+                        "answer.fragile",
+                        "se",
+                        figures.withUnit(figures.number(hidden, figures.ofSpread(metric, hidden)), metric)))
+                : Optional.empty();
     }
 
     /** What a reader must know of our number, such as that it shows the blood and not the device. */
@@ -156,11 +191,16 @@ final class Remarks {
                 .strip();
     }
 
+    CentreText centres() {
+        return centres;
+    }
+
     /** What a reader would ask next: expected directions, what is not held against the pair, and the remarks. */
     List<String> notes(Comparison c) {
         var texts = new ArrayList<>(conditions.distortions(c.pairing()));
         if (c.pairing().standing().isCompared()) {
             texts.addAll(conditions.qualifiers(c.pairing()));
+            centres.means(c.pairing()).forEach(m -> texts.add(m + "."));
         }
         of(c).forEach(r -> texts.add(r + "."));
         return texts;

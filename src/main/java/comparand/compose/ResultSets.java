@@ -59,6 +59,9 @@ final class ResultSets {
                 questions(),
                 run.comparands().stream().map(comparands::of).toList(),
                 run.compared().comparisons().stream().map(pairs::of).toList(),
+                run.compared().together().stream()
+                        .map(new TogetherResults(run)::of)
+                        .toList(),
                 run.compared().matched().unpaired().stream().map(this::unpaired).toList(),
                 run.compared().matched().evidence().setAside().stream()
                         .map(this::setAside)

@@ -26,6 +26,7 @@ final class Run {
     private final ConditionLine conditions;
     private final AnswerText answers;
     private final Remarks remarks;
+    private final TogetherText together;
     private final TrailText trails;
     private final Tolerances tolerances;
 
@@ -37,6 +38,7 @@ final class Run {
         this.summaries = new SummaryText(words, figures);
         this.conditions = new ConditionLine(words, names);
         this.answers = new AnswerText(words, figures, conditions, names);
+        this.together = new TogetherText(words, figures, names, answers);
         this.trails = new TrailText(words);
         this.remarks = new Remarks(
                 words,
@@ -150,6 +152,10 @@ final class Run {
 
     Remarks remarks() {
         return remarks;
+    }
+
+    TogetherText together() {
+        return together;
     }
 
     Tolerances tolerances() {

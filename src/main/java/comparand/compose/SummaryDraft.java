@@ -1,9 +1,11 @@
 package comparand.compose;
 
+import comparand.document.result.ComparandResult.LocalMeanResult;
 import comparand.document.result.ComparandResult.RangeResult;
 import comparand.document.result.ComparandResult.SummaryResult;
 import comparand.document.result.LineResult;
 import comparand.stat.Interval;
+import java.util.List;
 import java.util.Optional;
 
 /** A summary as data, put together entry by entry; what is not set is absent. */
@@ -22,6 +24,8 @@ final class SummaryDraft {
     private Optional<String> label = Optional.empty();
 
     private Optional<LineResult> line = Optional.empty();
+    private Optional<LocalMeanResult> local = Optional.empty();
+    private List<Double> each = List.of();
 
     SummaryDraft(String form) {
         this.form = form;
@@ -86,8 +90,18 @@ final class SummaryDraft {
         return this;
     }
 
+    SummaryDraft local(Optional<LocalMeanResult> mean) {
+        local = mean;
+        return this;
+    }
+
+    SummaryDraft each(List<Double> results) {
+        each = results;
+        return this;
+    }
+
     SummaryResult shown(String text) {
         return new SummaryResult(
-                form, value, sd, sdIfSe, se, n, interval, extent, events, halfWidth, label, text, line);
+                form, value, sd, sdIfSe, se, n, interval, extent, events, halfWidth, label, text, line, local, each);
     }
 }

@@ -35,7 +35,8 @@ final class TrailText {
                 .flatMap(e -> Stream.of(e.getKey(), text(e)))
                 .toArray(String[]::new);
         if (step.kind() == Step.Kind.CENTRES) {
-            var how = words.say("centres.mean." + step.facts().get("rule"), places);
+            var how = ConditionLine.upperFirst(
+                    words.say("centres.mean." + step.facts().get("rule"), places));
             return words.say("step.CENTRES", with(places, "how", how));
         }
         return words.say("step." + step.kind().name(), places);

@@ -12,12 +12,17 @@ import comparand.model.Comparand;
 import comparand.model.Origin;
 import comparand.model.Standing;
 import comparand.model.Summary;
+import comparand.stat.Interval;
+import comparand.stat.LocalMean;
 import comparand.stat.ProportionInterval;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
 
 /** The evidence workbook: one sheet a section, one table a sheet. */
 final class Workbook {
@@ -46,6 +51,7 @@ final class Workbook {
         var sheets = new LinkedHashMap<String, Table>();
         sheets.put("questions", questions());
         sheets.put("compare", compare.compare());
+        sheets.put("together", new TogetherTables(run, cells).sheet());
         sheets.put("conditions", compare.conditions());
         sheets.put("not-comparable", compare.notComparable());
         sheets.put("local", local());
@@ -76,7 +82,7 @@ final class Workbook {
                 .toList();
         blocks.add(new Table(
                 "Sheets", "", List.of(cells.name("col.sheet", 30), cells.text("col.about", 100)), list, List.of()));
-        blocks.add(Key.table(run, cells));
+        blocks.add(Key.ofWorkbook(run, cells));
         return new Section(run.words().say("sheet.read-first"), edition.title(), blocks);
     }
 
@@ -148,6 +154,11 @@ final class Workbook {
                 cells.number("col.low", 11),
                 cells.number("col.high", 11),
                 cells.text("col.events", 60),
+                cells.text("col.mean-of", 44),
+                cells.text("col.between", 20),
+                cells.number("col.most-low", 11),
+                cells.number("col.most-high", 11),
+                cells.text("col.each", 36),
                 cells.text("col.id", 50));
         var rows = run.compared().matched().evidence().localResults().stream()
                 .map(this::local)
@@ -158,6 +169,7 @@ final class Workbook {
     private List<Cell> local(Comparand c) {
         var group = c.origin().fold(p -> "", Origin.Local::group);
         boolean events = c.summary() instanceof Summary.Events;
+        var sampled = c.summary() instanceof Summary.Sampled s ? Optional.of(s) : Optional.<Summary.Sampled>empty();
         return List.of(
                 Cell.words(c.metric().name()),
                 cells.unit(c.metric()),
@@ -172,7 +184,48 @@ final class Workbook {
                         ? Cell.words(
                                 run.answers().events(e, ProportionInterval.EXACT.of(e.events(), e.of(), Answer.LEVEL)))
                         : cells.none(),
+                sampled.flatMap(Summary.Sampled::local)
+                        .map(m -> Cell.words(
+                                ConditionLine.upperFirst(run.remarks().centres().of(m))))
+                        .orElseGet(cells::none),
+                sampled.map(s -> between(c, s)).orElseGet(cells::none),
+                sampled.map(s -> most(c, s, Interval::low)).orElseGet(cells::none),
+                sampled.map(s -> most(c, s, Interval::high)).orElseGet(cells::none),
+                sampled.map(s -> each(c, s)).orElseGet(cells::none),
                 Cell.verbatim(c.id()));
+    }
+
+    /** The SD between hospitals, with its interval. */
+    private Cell between(Comparand c, Summary.Sampled s) {
+        return s.local()
+                .flatMap(LocalMean::spread)
+                .map(spread -> {
+                    double sd = Math.sqrt(spread.twoStage().tau2());
+                    int decimals = run.figures().of(c, s.moments().mean());
+                    return Cell.words(run.figures().number(sd, decimals) + " ("
+                            + run.figures().range(LocalMeans.between(spread), decimals) + ")");
+                })
+                .orElseGet(cells::none);
+    }
+
+    private Cell most(Comparand c, Summary.Sampled s, ToDoubleFunction<Interval> end) {
+        return LocalMeans.tolerance(s)
+                .map(i -> (Cell) run.figures()
+                        .cell(
+                                end.applyAsDouble(i),
+                                run.figures().of(c, s.moments().mean()),
+                                "",
+                                ""))
+                .orElseGet(cells::none);
+    }
+
+    private Cell each(Comparand c, Summary.Sampled s) {
+        var each = LocalMeans.each(c, s);
+        return each.isEmpty()
+                ? cells.none()
+                : Cell.words(each.stream()
+                        .map(x -> run.figures().number(x, run.figures().of(c, x)))
+                        .collect(Collectors.joining("; ")));
     }
 
     private Table trail() {

@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import comparand.stat.Interval;
 import comparand.stat.MeanDifference;
+import comparand.stat.RatioOfMeans;
 import java.util.Optional;
 
 /** What can honestly be said about a pair. A closed set: a new answer breaks every place that must speak of it. */
@@ -36,9 +37,12 @@ public sealed interface Answer {
     /**
      * A difference of two means with its 95 % interval.
      *
+     * @param ratio of the two means, a second view; empty where a mean is not clearly above zero
      */
-    record Tested(MeanDifference difference, Interval interval, Verdict verdict) implements Answer {
+    record Tested(MeanDifference difference, Interval interval, Verdict verdict, Optional<RatioOfMeans> ratio)
+            implements Answer {
         public Tested {
+            requireNonNull(ratio, "ratio");
             requireNonNull(difference, "difference");
             requireNonNull(interval, "interval");
             requireNonNull(verdict, "verdict");
@@ -92,13 +96,35 @@ public sealed interface Answer {
      *
      * @param meanMeets whether our mean does
      * @param settled whether the whole 95 % interval of our mean lies on that side
+     * @param most where most single units or cases are expected to keep to; a stated limit is one for single devices and not
+     *     for their mean; empty where our results cannot tell
      */
-    record AgainstLimit(Summary.Limit limit, boolean meanMeets, boolean settled, int meeting, int of, Interval mean)
+    record AgainstLimit(
+            Summary.Limit limit,
+            boolean meanMeets,
+            boolean settled,
+            int meeting,
+            int of,
+            Interval mean,
+            Optional<ToleranceBound> most)
             implements Answer {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.againstLimit(this);
         }
+    }
+
+    /**
+     * A one-sided tolerance limit.
+     *
+     * @param value on the limit's side of which at least {@link #SHARE} of a normal population lie, with {@link #CONFIDENCE}
+     * @param meets whether it keeps to the stated limit
+     */
+    record ToleranceBound(double value, boolean meets) {
+        public static final double SHARE = 0.9;
+        public static final double CONFIDENCE = 0.95;
+        /** With fewer results it lies so far out that it tells nothing. */
+        public static final int FEWEST = 6;
     }
 
     /** Events on both sides, each with its exact 95 % interval. */

@@ -49,8 +49,8 @@ public record LocalMean(
         }
     }
 
-    /** The spread between centres: τ² with its interval, the two-stage mean, and the analysis of variance. */
-    public record Spread(RandomEffects twoStage, Interval tau2, OneWay components) {}
+    /** The spread between centres: τ² with its interval, the two-stage mean, the analysis of variance, and the cross-check. */
+    public record Spread(RandomEffects twoStage, Interval tau2, OneWay components, RandomCentres oneStage) {}
 
     public LocalMean {
         centres = List.copyOf(centres);
@@ -138,7 +138,7 @@ public record LocalMean(
         }
         var effects = Effects.of(means, variances);
         var twoStage = RandomEffects.of(effects, BetweenVariance.PAULE_MANDEL);
-        var spread = new Spread(twoStage, QProfile.of(effects, level), components);
+        var spread = new Spread(twoStage, QProfile.of(effects, level), components, RandomCentres.of(centres));
         var hartungKnapp = twoStage.hartungKnapp();
         // the floor keeps the two-stage mean and takes the standard error and degrees of freedom over all cases
         var floor = new MeanEstimate(twoStage.mean(), naive.se(), naive.df());

@@ -8,6 +8,7 @@ import comparand.metric.Effect;
 import comparand.model.Answer;
 import comparand.model.ConditionVerdict;
 import comparand.model.SetAside;
+import comparand.model.SourcesTogether;
 import comparand.model.Standing;
 import comparand.model.Step;
 import comparand.model.Verdict;
@@ -46,6 +47,9 @@ class WordsTest {
     private static final Map<String, Collection<String>> ENDINGS = Map.ofEntries(
             Map.entry("step.", names(Step.Kind.values())),
             Map.entry("centres.mean.", names(LocalMean.Rule.values())),
+            Map.entry("together.place.", names(SourcesTogether.Place.values())),
+            Map.entry("together.without.", List.of("same", "other", "few")),
+            Map.entry("together.label.", List.of("ESTIMATED", "DIGITISED")),
             Map.entry("standing.", names(Standing.values())),
             Map.entry("verdict.", names(Verdict.values())),
             Map.entry("verdict.nominal.", names(Verdict.values())),
@@ -264,7 +268,7 @@ class WordsTest {
             var name = standing.name();
             rows.add(name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT).replace('_', '-'));
         }
-        for (var list : WordCalls.inFile("Key.java", "var sign :\\s+List\\.of\\(([^)]*)\\)")) {
+        for (var list : WordCalls.inFile("Key.java", "(?:SIGNS|IN_WORKBOOK) =\\s+List\\.of\\(([^)]*)\\)")) {
             WordCalls.literals(list).forEach(s -> rows.addAll(List.of(s, s + ".name")));
         }
         return rows;

@@ -58,7 +58,43 @@ public record ComparandResult(
 
             @Says("As printed in tables") String shown,
 
-            @Says("The line an estimate was taken from") Optional<LineResult> line) {}
+            @Says("The line an estimate was taken from") Optional<LineResult> line,
+
+            @Says("How a local mean allows for hospitals or the one unit")
+            Optional<LocalMeanResult> local,
+
+            @Says("Single results of units, where there are fewer than 10")
+            List<Double> each) {}
+
+    /** A local mean and the hospitals or the unit it comes from. */
+    public record LocalMeanResult(
+            @Says("one-centre, one-unit, these-two-centres, random-centres, random-centres-floor or centre-means")
+            String rule,
+
+            @Says("Mean of all cases, whatever their hospital")
+            double meanOfAll,
+
+            @Says("Standard error of the mean that is compared")
+            double se,
+
+            @Says("Degrees of freedom of the standard error")
+            double df,
+
+            @Says("SD between hospitals; from three hospitals on")
+            Optional<Double> between,
+
+            @Says("Its 95 % interval") Optional<RangeResult> betweenInterval,
+
+            @Says("Share of the variance that is between hospitals")
+            Optional<Double> icc,
+
+            @Says("Its 95 % interval") Optional<RangeResult> iccInterval,
+
+            @Says("The mean by one fit of all cases with random hospitals: a cross-check")
+            Optional<Double> oneStage,
+
+            @Says("Where at least 90 % of units or cases are expected, with 95 % confidence; from 6 of one hospital on")
+            Optional<RangeResult> tolerance) {}
 
     /** Two limits. */
     public record RangeResult(

@@ -80,6 +80,9 @@ public record PairResult(
             @Says("Results that keep to a stated limit") Optional<Integer> meeting,
             @Says("Results there are") Optional<Integer> of,
 
+            @Says("Limit beyond which at least 90 % of single units are expected, with 95 % confidence")
+            Optional<Double> most,
+
             @Says("p adjusted for the number of comparisons with the present device")
             Optional<Double> adjustedP) {}
 
@@ -95,6 +98,16 @@ public record PairResult(
             @Says("Degrees of freedom after Welch and Satterthwaite")
             Optional<Double> df,
 
+            @Says(
+                    "What the interval is taken from: student, or cochran-cox where one side has few degrees of freedom and the other many")
+            Optional<String> reference,
+
+            @Says("90 % interval: inside the margin where two one-sided tests at 5 % reject")
+            Optional<RangeResult> narrow,
+
+            @Says("Ratio of our mean to theirs; absent where a mean is not clearly above zero")
+            Optional<RatioResult> ratio,
+
             @Says("Two-sided p") Optional<Double> p,
 
             @Says("How far rounding alone could move it, for nominal figures")
@@ -105,4 +118,10 @@ public record PairResult(
 
             @Says("The margin at which the verdict changes") Optional<Double> flipsAt,
             @Says("Difference and interval as printed") String shown) {}
+
+    /** A ratio of two means. */
+    public record RatioResult(
+            @Says("Ours to theirs") double value,
+
+            @Says("95 % interval, by logarithms") RangeResult interval) {}
 }

@@ -23,6 +23,9 @@ public record ResultSet(
 
         @Says("Every pair with its standing and answer") List<PairResult> pairs,
 
+        @Says("What several sources say together, where more than one may be compared with the same local result")
+        List<TogetherResult> together,
+
         @Says("Published values for which there is nothing local to set beside")
         List<UnpairedResult> unpaired,
 
