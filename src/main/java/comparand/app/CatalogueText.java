@@ -142,6 +142,7 @@ final class CatalogueText {
         return switch (role) {
             case DECIDES -> "decides";
             case DECIDES_WITHIN_DEVICE -> "decides within a device, qualifies between devices";
+            case DECIDES_IF_KNOWN -> "decides where both report it, qualifies where one is silent";
             case QUALIFIES -> "qualifies";
         };
     }

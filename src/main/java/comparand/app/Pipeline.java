@@ -2,6 +2,7 @@ package comparand.app;
 
 import comparand.check.Checker;
 import comparand.compare.Comparer;
+import comparand.compare.Scenarios;
 import comparand.compose.Composer;
 import comparand.compose.RunFacts;
 import comparand.diag.Diagnostic;
@@ -13,6 +14,8 @@ import comparand.model.Checked;
 import comparand.model.Compared;
 import comparand.model.Evidence;
 import comparand.model.Library;
+import comparand.model.LocalResults;
+import comparand.model.ScenarioOutcome;
 import comparand.normalise.Normaliser;
 import comparand.read.LibraryReader;
 import comparand.study.LocalStudies;
@@ -21,6 +24,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The whole tool on one page: what is handed on, and in what order. */
 final class Pipeline {
@@ -36,8 +40,28 @@ final class Pipeline {
                 .then(checked -> LocalStudies.compute(checked).then(local -> Normaliser.normalise(checked, local)));
     }
 
+    /** The answers of the run, and what becomes of them under each scenario. Raw data are read once for all. */
     static Outcome<Compared> compared(DossierFile dossier) {
-        return evidence(dossier).then(Matcher::match).then(Comparer::compare);
+        return checked(dossier)
+                .then(checked -> LocalStudies.compute(checked)
+                        .then(local -> answered(checked, local).then(run -> underScenarios(checked, local, run))));
+    }
+
+    private static Outcome<Compared> answered(Checked checked, LocalResults local) {
+        return Normaliser.normalise(checked, local).then(Matcher::match).then(Comparer::compare);
+    }
+
+    private static Outcome<Compared> underScenarios(Checked checked, LocalResults local, Compared run) {
+        var outcomes = Outcome.of(List.<ScenarioOutcome>of());
+        for (var scenario : checked.dossier().scenarios()) {
+            outcomes = outcomes.then(before -> answered(checked.under(scenario), local)
+                    .map(supposed -> joined(before, Scenarios.outcome(scenario, run, supposed))));
+        }
+        return outcomes.map(run::with);
+    }
+
+    private static List<ScenarioOutcome> joined(List<ScenarioOutcome> before, ScenarioOutcome next) {
+        return Stream.concat(before.stream(), Stream.of(next)).toList();
     }
 
     static Outcome<Publication> published(DossierFile dossier) {

@@ -1,7 +1,5 @@
 package comparand.check;
 
-import comparand.metric.Role;
-
 /**
  * What it checks: a value that says nothing of a condition that decides its metric.
  *
@@ -21,7 +19,7 @@ final class ConditionNotStated implements Rule {
         library.eachValue((value, metric) -> {
             var stated = value.source().conditionsOf(value.value());
             var silent = metric.conditions().stream()
-                    .filter(u -> u.role() != Role.QUALIFIES
+                    .filter(u -> u.role().asksForReport()
                             && !stated.has(u.condition().id()))
                     .map(u -> u.condition().id())
                     .toList();

@@ -42,6 +42,18 @@ final class DossierNamesUnknown implements Rule {
                     sourcesAndValues,
                     "source or value",
                     findings);
+            names(
+                    dossier.scenarios().stream()
+                            .flatMap(s -> s.leaveOut().stream())
+                            .toList(),
+                    sourcesAndValues,
+                    "source or value",
+                    findings);
+            names(
+                    dossier.primary().stream().toList(),
+                    dossier.questions().stream().map(q -> q.metric().value()).toList(),
+                    "question on",
+                    findings);
         }
     }
 

@@ -3,6 +3,7 @@ package comparand.check;
 import comparand.diag.Located;
 import comparand.model.library.LeaveOutRecord;
 import comparand.model.library.PartRecord;
+import comparand.model.library.ScenarioRecord;
 import java.util.HashSet;
 import java.util.List;
 
@@ -38,6 +39,7 @@ final class NamedTwice implements Rule {
                                     t.metric().map(m -> c + " for " + m.value()).orElse(c)))
                     .toList();
             names(tolerances, SILENT, findings);
+            names(dossier.scenarios().stream().map(ScenarioRecord::suppose).toList(), SILENT, findings);
         }
         context.library().studies().values().stream()
                 .flatMap(s -> s.files().stream())

@@ -63,6 +63,7 @@ final class Rules {
             new ToleranceWithoutReason(),
             new ToleranceAfterData(),
             new QuestionTwice(),
+            new ScenarioEmpty(),
             new RetractedSourceUsed(),
             new StepUnknown(),
             new VerdictWord());

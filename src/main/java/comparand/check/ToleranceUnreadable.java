@@ -25,7 +25,7 @@ final class ToleranceUnreadable implements Rule {
     public void check(Context context, Findings findings) {
         for (var dossier : context.dossiers()) {
             var sign = dossier.decimal().map(Located::value).orElse(DecimalSign.POINT);
-            for (var tolerance : dossier.tolerances()) {
+            for (var tolerance : dossier.allTolerances()) {
                 tolerance.metric().ifPresent(m -> metric(m, tolerance, context, findings));
                 var condition =
                         context.catalogue().condition(tolerance.condition().value());

@@ -122,7 +122,10 @@ final class Answers {
 
             @Override
             public Answer point(Summary.Point other) {
-                return againstFigure(ours, other, margin);
+                // one result of our own is no figure of a source
+                return other.kind() == Summary.PointKind.SINGLE
+                        ? new Answer.NotTestable(Answer.NotTestable.Why.TOO_FEW_LOCAL_RESULTS)
+                        : againstFigure(ours, other, margin);
             }
 
             @Override

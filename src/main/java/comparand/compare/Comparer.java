@@ -39,7 +39,7 @@ public final class Comparer {
 
     public static Outcome<Compared> compare(Matched matched) {
         var comparisons = new Comparer(matched).comparisons();
-        return Outcome.of(new Compared(matched, comparisons, Pooling.of(comparisons)));
+        return Outcome.of(new Compared(matched, comparisons, Pooling.of(comparisons), List.of()));
     }
 
     private List<Comparison> comparisons() {
@@ -60,15 +60,14 @@ public final class Comparer {
     }
 
     /**
-     * Holm's adjustment over the family of local comparisons between a device and the one in use today. Comparisons with
-     * published values answer another question, and each source stands alone.
+     * Holm's adjustment over the family of local comparisons between a device and the one in use today, on metrics other than
+     * the primary one. Comparisons with published values answer another question, and each source stands alone.
      */
     private Map<Integer, OptionalDouble> adjusted(List<Answer> answers) {
         var family = new ArrayList<Integer>();
         var p = new ArrayList<Double>();
         for (int i = 0; i < answers.size(); i++) {
-            if (matched.pairings().get(i).purpose() == Purpose.AGAINST_PRESENT_DEVICE
-                    && answers.get(i) instanceof Answer.Tested tested) {
+            if (isOfFamily(matched.pairings().get(i)) && answers.get(i) instanceof Answer.Tested tested) {
                 family.add(i);
                 p.add(tested.difference().p());
             }
@@ -79,6 +78,12 @@ public final class Comparer {
             adjusted.put(family.get(k), OptionalDouble.of(holm.get(k)));
         }
         return adjusted;
+    }
+
+    private boolean isOfFamily(Pairing pairing) {
+        var primary = matched.evidence().checked().dossier().primary().map(Located::value);
+        return pairing.purpose() == Purpose.AGAINST_PRESENT_DEVICE
+                && !primary.equals(Optional.of(pairing.ours().metric().id()));
     }
 
     private static Optional<Margin> margin(Metric metric, QuestionRecord question) {

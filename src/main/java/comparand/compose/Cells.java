@@ -149,6 +149,15 @@ final class Cells {
                 .orElseGet(this::none);
     }
 
+    /** What a pair is set beside: the source, or the other device. */
+    String against(Pairing pairing) {
+        return pairing.purpose() == Pairing.Purpose.LOCAL_AGAINST_PUBLISHED
+                ? pairing.theirs()
+                        .origin()
+                        .fold(p -> p.source().id(), l -> l.study().id())
+                : run.names().brief(pairing.theirs().device());
+    }
+
     /** The step or group of a local result. */
     Cell step(Comparand comparand) {
         var group = comparand.origin().fold(p -> "", Origin.Local::group);

@@ -18,12 +18,14 @@ final class EvidenceTable {
     private final Run run;
     private final Edition edition;
     private final Cells cells;
+    private final ResultSet results;
     private final SharedTables shared;
     private final LocalDataTables localData;
 
     EvidenceTable(Run run, Edition edition, ResultSet results) {
         this.run = run;
         this.edition = edition;
+        this.results = results;
         this.cells = new Cells(run);
         this.shared = new SharedTables(run, results);
         this.localData = new LocalDataTables(run, results.rowLog());
@@ -35,6 +37,7 @@ final class EvidenceTable {
         run.questions()
                 .forEach((question, metric) ->
                         sections.add(new QuestionChapter(run, cells, question, metric).section()));
+        new ScenarioTables(run, cells, results.scenarios()).section().ifPresent(sections::add);
         sections.add(new Section(
                 say("sheet.characteristics"), say("sheet.about.characteristics"), List.of(shared.characteristics())));
         sections.add(new Section(say("sheet.local-data"), say("table.local-data"), List.of(localData.counts())));

@@ -9,6 +9,7 @@ import comparand.metric.Role;
 import comparand.model.Answer;
 import comparand.model.Comparison;
 import comparand.model.ConditionVerdict;
+import comparand.model.MarginRange;
 import comparand.model.Pairing;
 import java.util.Optional;
 
@@ -112,6 +113,8 @@ final class PairResults {
                         Optional.of(a.rounding()),
                         Kebab.of(a.verdict()),
                         Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
                         run.figures().signed(a.difference(), decimals));
                 return plain("nominal", sentence, Optional.of(d), Optional.empty());
             }
@@ -171,6 +174,7 @@ final class PairResults {
     }
 
     private DifferenceResult difference(Answer.Tested a, int decimals, Comparison comparison) {
+        var holds = Remarks.holds(a, comparison.margin());
         return new DifferenceResult(
                 a.difference().value(),
                 Optional.of(ComparandResults.range(a.interval())),
@@ -183,6 +187,8 @@ final class PairResults {
                 Optional.empty(),
                 Kebab.of(a.verdict()),
                 Remarks.flipsAt(a, comparison.margin()),
+                holds.map(MarginRange::above).filter(m -> m > 0),
+                holds.map(MarginRange::below).filter(Double::isFinite),
                 run.figures().difference(a, decimals));
     }
 }

@@ -7,6 +7,7 @@ import comparand.model.Answer;
 import comparand.model.Comparison;
 import comparand.model.ConditionVerdict;
 import comparand.model.Margin;
+import comparand.model.MarginRange;
 import comparand.model.Pairing;
 import comparand.model.Step;
 import comparand.model.Verdict;
@@ -165,16 +166,16 @@ final class Remarks {
 
     /** The margin at which a firm answer would change. */
     static Optional<Double> flipsAt(Answer.Tested tested, Optional<Margin> margin) {
-        if (margin.isEmpty()) {
-            return Optional.empty();
-        }
-        return switch (tested.verdict()) {
-            case HIGHER_BEYOND_MARGIN -> Optional.of(tested.interval().low());
-            case LOWER_BEYOND_MARGIN -> Optional.of(-tested.interval().high());
-            case NONE_AS_LARGE_AS_MARGIN, SMALLER_THAN_MARGIN ->
-                Optional.of(Math.max(-tested.interval().low(), tested.interval().high()));
+        return holds(tested, margin).flatMap(range -> switch (tested.verdict()) {
+            case HIGHER_BEYOND_MARGIN, LOWER_BEYOND_MARGIN -> Optional.of(range.below());
+            case NONE_AS_LARGE_AS_MARGIN, SMALLER_THAN_MARGIN -> Optional.of(range.above());
             case HIGHER_MARGIN_OPEN, LOWER_MARGIN_OPEN, NOT_SETTLED, HIGHER, LOWER -> Optional.empty();
-        };
+        });
+    }
+
+    /** The margins for which the answer is the one it is; empty where no margin was set. */
+    static Optional<MarginRange> holds(Answer.Tested tested, Optional<Margin> margin) {
+        return margin.map(m -> MarginRange.of(tested.verdict(), tested.interval()));
     }
 
     private String flip(double at, Answer.Tested tested, Metric metric) {

@@ -62,6 +62,7 @@ final class ResultSets {
                 run.compared().together().stream()
                         .map(new TogetherResults(run)::of)
                         .toList(),
+                new ScenarioResults(run).results(),
                 run.compared().matched().unpaired().stream().map(this::unpaired).toList(),
                 run.compared().matched().evidence().setAside().stream()
                         .map(this::setAside)
@@ -95,6 +96,8 @@ final class ResultSets {
                 facts.fingerprint(),
                 inputs,
                 Answer.LEVEL,
+                PairResults.NARROW,
+                Answer.ToleranceBound.SHARE,
                 run.familySize());
     }
 
@@ -138,7 +141,7 @@ final class ResultSets {
             }
             var stated = source.conditionsOf(value);
             for (var use : metric.conditions()) {
-                if (use.role() == Role.QUALIFIES) {
+                if (!use.role().asksForReport()) {
                     continue;
                 }
                 deciding++;

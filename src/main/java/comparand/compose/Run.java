@@ -47,7 +47,7 @@ final class Run {
                 new CentreText(words, names, compared.matched().evidence().log()),
                 trails,
                 familySize());
-        this.tolerances = new Tolerances(library().catalogue(), dossier());
+        this.tolerances = compared.matched().evidence().checked().tolerances();
     }
 
     /** How many comparisons the adjusted p values allow for. */
@@ -72,6 +72,14 @@ final class Run {
                 .setAside()
                 .forEach(a -> all.put(a.comparand().id(), a.comparand()));
         return List.copyOf(all.values());
+    }
+
+    /** One of them by its id. */
+    Comparand comparand(String id) {
+        return comparands().stream()
+                .filter(c -> c.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("there is no value " + id));
     }
 
     /** The dossier's questions with their metrics. */

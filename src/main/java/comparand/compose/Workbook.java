@@ -32,16 +32,18 @@ final class Workbook {
     private final Run run;
     private final Edition edition;
     private final Cells cells;
-    private final CompareSheets compare;
+    private final ConditionSheets conditions;
+    private final ResultSet results;
     private final SharedTables shared;
     private final LineTable lines;
     private final LocalDataTables localData;
 
     Workbook(Run run, Edition edition, ResultSet results) {
         this.run = run;
+        this.results = results;
         this.edition = edition;
         this.cells = new Cells(run);
-        this.compare = new CompareSheets(run);
+        this.conditions = new ConditionSheets(run);
         this.shared = new SharedTables(run, results);
         this.lines = new LineTable(run, results.comparands());
         this.localData = new LocalDataTables(run, results.rowLog());
@@ -50,10 +52,11 @@ final class Workbook {
     Document document() {
         var sheets = new LinkedHashMap<String, Table>();
         sheets.put("questions", questions());
-        sheets.put("compare", compare.compare());
+        sheets.put("compare", new CompareSheet(run).table());
         sheets.put("together", new TogetherTables(run, cells).sheet());
-        sheets.put("conditions", compare.conditions());
-        sheets.put("not-comparable", compare.notComparable());
+        sheets.put("scenarios", new ScenarioTables(run, cells, results.scenarios()).sheet());
+        sheets.put("conditions", conditions.conditions());
+        sheets.put("not-comparable", conditions.notComparable());
         sheets.put("local", local());
         sheets.put("lines", lines.table());
         sheets.put("local-data", localData.countsAtSteps());

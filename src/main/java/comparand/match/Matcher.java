@@ -44,7 +44,7 @@ public final class Matcher {
     private Matcher(Evidence evidence) {
         this.evidence = evidence;
         this.dossier = evidence.checked().dossier();
-        this.tolerances = new Tolerances(evidence.checked().library().catalogue(), dossier);
+        this.tolerances = evidence.checked().tolerances();
         this.labels = new LabelledRange(evidence.checked().library());
     }
 

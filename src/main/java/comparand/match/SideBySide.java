@@ -146,13 +146,21 @@ final class SideBySide {
                 id,
                 use.condition().name(),
                 use.condition().shortName(),
-                use.role() == Role.DECIDES_WITHIN_DEVICE ? Role.DECIDES : use.role(),
+                role(use.role(), mark),
                 mark,
                 mine.text(),
                 other.text(),
                 use.tolerance().words(),
                 mark == Mark.DIFFERS ? effect(use.influence(), mine, other) : Effect.NOT_PREDICTABLE,
                 use.influence().because());
+    }
+
+    private static Role role(Role of, Mark mark) {
+        return switch (of) {
+            case DECIDES, DECIDES_WITHIN_DEVICE -> Role.DECIDES;
+            case DECIDES_IF_KNOWN -> mark == Mark.NOT_REPORTED ? Role.QUALIFIES : Role.DECIDES;
+            case QUALIFIES -> Role.QUALIFIES;
+        };
     }
 
     private static boolean same(ConditionUse use, Circumstance mine, Circumstance other) {

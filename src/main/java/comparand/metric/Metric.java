@@ -231,6 +231,11 @@ public final class Metric {
             return condition(new ConditionUse(condition, Role.DECIDES, tolerance, influence));
         }
 
+        /** Decides between two that report it, and is only named where one is silent. */
+        public Builder decidesIfKnown(Condition condition, Tolerance tolerance, Influence influence) {
+            return condition(new ConditionUse(condition, Role.DECIDES_IF_KNOWN, tolerance, influence));
+        }
+
         public Builder qualifies(Condition condition, Tolerance tolerance, Influence influence) {
             return condition(new ConditionUse(condition, Role.QUALIFIES, tolerance, influence));
         }

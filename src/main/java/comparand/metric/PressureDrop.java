@@ -60,11 +60,14 @@ final class PressureDrop {
                 .build();
     }
 
+    /** Two degrees move the viscosity of blood by some 4 %: less than what haemoglobin may differ by. */
+    private static final Tolerance TEMPERATURE = Tolerance.within("2 °C");
+
     /** What pressure drop and all that is made of it depend on. */
     static Metric.Builder conditions(Metric.Builder card, Influence flow) {
         return Flowing.on(card, flow, THIN_LIQUIDS, WATER_IS_THIN)
                 .decides(Conditions.HAEMOGLOBIN, Flowing.HAEMOGLOBIN, THICKER)
                 .qualifies(Conditions.SPECIES, Tolerance.EQUAL, Influence.UNKNOWN)
-                .qualifies(Conditions.TEMPERATURE, Flowing.TEMPERATURE, WARMER);
+                .decidesIfKnown(Conditions.TEMPERATURE, TEMPERATURE, WARMER);
     }
 }

@@ -9,6 +9,13 @@ public enum Role {
      * filter cannot be taken out to please a comparison.
      */
     DECIDES_WITHIN_DEVICE,
+    /** Decides where both sides report it; silence is only named, because hardly any source breaks it. */
+    DECIDES_IF_KNOWN,
     /** Unlike in this, two values may be compared, and the difference is named. */
-    QUALIFIES
+    QUALIFIES;
+
+    /** Whether a value that is silent on this can be set beside no other. */
+    public boolean asksForReport() {
+        return this == DECIDES || this == DECIDES_WITHIN_DEVICE;
+    }
 }

@@ -8,12 +8,23 @@ import java.util.List;
  * Every pair with its answer.
  *
  * @param together what several sources say together, where more than one may be compared with the same local result
+ * @param scenarios what changes under each scenario of the dossier, in its order
  */
-public record Compared(Matched matched, List<Comparison> comparisons, List<SourcesTogether> together) {
+public record Compared(
+        Matched matched,
+        List<Comparison> comparisons,
+        List<SourcesTogether> together,
+        List<ScenarioOutcome> scenarios) {
 
     public Compared {
         requireNonNull(matched, "matched");
         comparisons = List.copyOf(comparisons);
         together = List.copyOf(together);
+        scenarios = List.copyOf(scenarios);
+    }
+
+    /** With what changes under its scenarios. */
+    public Compared with(List<ScenarioOutcome> outcomes) {
+        return new Compared(matched, comparisons, together, outcomes);
     }
 }

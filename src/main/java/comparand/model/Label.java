@@ -13,5 +13,9 @@ public enum Label {
     /** Algebra on printed numbers. */
     EXACT,
     /** As printed, or computed from raw data. */
-    REPORTED
+    REPORTED;
+
+    public Label weakerOf(Label other) {
+        return compareTo(other) <= 0 ? this : other;
+    }
 }

@@ -16,10 +16,11 @@ import comparand.model.Origin;
 import comparand.model.SetAside;
 import comparand.model.Sizes;
 import comparand.model.Step;
-import comparand.model.Tolerances;
 import comparand.model.library.ConditionText;
 import comparand.model.library.PlaceRecord;
 import comparand.model.library.QuestionRecord;
+import comparand.model.library.ScenarioRecord;
+import comparand.model.library.SpreadReading;
 import comparand.model.library.ValueRecord;
 import comparand.unit.Printed;
 import java.util.ArrayList;
@@ -54,16 +55,21 @@ public final class Normaliser {
         var aside = new ArrayList<>(local.setAside());
         checked.library().values().filter(this::inScope).forEach(value -> {
             var comparand = comparand(value);
-            SettingAside.why(checked, value)
+            SettingAside.why(checked, value, comparand)
                     .ifPresentOrElse(
                             why -> aside.add(new SetAside(comparand, why.reason(), why.detail())),
                             () -> published.add(comparand));
         });
         var ours = new ArrayList<>(local.comparands());
-        var tolerances = new Tolerances(catalogue, checked.dossier());
+        var tolerances = checked.tolerances();
         ours.addAll(new LocalFooting(tolerances, checked.dossier().smallestGroup()).of(local.series(), published));
         published.addAll(Interpolation.between(published, local.comparands()));
         return new Evidence(checked, ours, published, aside, local.log());
+    }
+
+    /** How the scenario reads an unexplained spread; both ways without one. */
+    private Optional<SpreadReading> reading() {
+        return checked.scenario().flatMap(ScenarioRecord::unstatedSpread).map(Located::value);
     }
 
     private boolean inScope(PublishedValue value) {
@@ -99,7 +105,7 @@ public final class Normaliser {
         var trail = new ArrayList<Step>();
         trail.add(printed(published));
         unitStep(metric, value).ifPresent(trail::add);
-        var formed = SummaryForm.of(metric, value, footing);
+        var formed = SummaryForm.of(metric, value, footing, reading());
         trail.addAll(formed.steps());
         trail.addAll(footing.steps());
         return new Comparand(

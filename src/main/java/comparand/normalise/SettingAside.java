@@ -2,9 +2,15 @@ package comparand.normalise;
 
 import comparand.diag.Located;
 import comparand.model.Checked;
+import comparand.model.Comparand;
+import comparand.model.Label;
 import comparand.model.Library.PublishedValue;
 import comparand.model.SetAside.Reason;
+import comparand.model.Summary;
+import comparand.model.library.HowKnown;
+import comparand.model.library.ScenarioRecord;
 import comparand.model.library.StatusRecord;
+import java.util.List;
 import java.util.Optional;
 
 /** Which published values take no part, and why. */
@@ -15,7 +21,7 @@ final class SettingAside {
     /** A reason with what completes it. */
     record Why(Reason reason, String detail) {}
 
-    static Optional<Why> why(Checked checked, PublishedValue value) {
+    static Optional<Why> why(Checked checked, PublishedValue value, Comparand comparand) {
         var source = value.source();
         var status = source.status();
         var byStatus = switch (status.state().value()) {
@@ -30,8 +36,43 @@ final class SettingAside {
                                 || l.what().value().equals(value.id()))
                         .findFirst()
                         .map(l -> new Why(Reason.LEFT_OUT, l.reason().value())))
+                .or(() -> checked.scenario()
+                        .filter(s -> isLeftOut(s, value, comparand))
+                        .map(s -> new Why(Reason.LEFT_OUT, s.because().value())))
                 .or(() -> Optional.ofNullable(checked.held().get(value.id()))
                         .map(message -> new Why(Reason.HELD, message)));
+    }
+
+    private static boolean isLeftOut(ScenarioRecord scenario, PublishedValue value, Comparand comparand) {
+        return scenario.leaveOut().stream()
+                        .map(Located::value)
+                        .anyMatch(w -> w.equals(value.source().id()) || w.equals(value.id()))
+                || holds(scenario.leaveOutKinds(), value.source().kind().value())
+                || holds(scenario.leaveOutFunding(), value.source().funding().value())
+                || known(comparand.summary())
+                        .filter(how -> holds(scenario.leaveOutValues(), how))
+                        .isPresent();
+    }
+
+    private static <T> boolean holds(List<Located<T>> list, T value) {
+        return list.stream().anyMatch(l -> l.value().equals(value));
+    }
+
+    /** How a value is known, where it is weaker than print. */
+    private static Optional<HowKnown> known(Summary summary) {
+        if (summary instanceof Summary.Sampled s) {
+            return s.label() == Label.ESTIMATED
+                    ? Optional.of(HowKnown.ESTIMATED)
+                    : s.label() == Label.DIGITISED ? Optional.of(HowKnown.DIGITISED) : Optional.empty();
+        }
+        if (summary instanceof Summary.Point p) {
+            return switch (p.kind()) {
+                case ABOUT -> Optional.of(HowKnown.APPROXIMATE);
+                case READ_FROM_FIGURE -> Optional.of(HowKnown.DIGITISED);
+                case FIGURE, INCOMPLETE, MEDIAN, INTERPOLATED, NOMINAL, SINGLE -> Optional.empty();
+            };
+        }
+        return Optional.empty();
     }
 
     private static String notice(StatusRecord status) {

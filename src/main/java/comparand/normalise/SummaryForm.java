@@ -10,6 +10,7 @@ import comparand.model.Summary.PointKind;
 import comparand.model.library.SampleSize;
 import comparand.model.library.SampleUnit;
 import comparand.model.library.SpreadKind;
+import comparand.model.library.SpreadReading;
 import comparand.model.library.SpreadRecord;
 import comparand.model.library.ValueRecord;
 import comparand.stat.Interval;
@@ -36,9 +37,11 @@ final class SummaryForm {
     private final Metric metric;
     private final ValueRecord value;
     private final Footing footing;
+    private final Optional<SpreadReading> reading;
     private final List<Step> steps = new ArrayList<>();
 
-    private SummaryForm(Metric metric, ValueRecord value, Footing footing) {
+    private SummaryForm(Metric metric, ValueRecord value, Footing footing, Optional<SpreadReading> reading) {
+        this.reading = reading;
         this.metric = metric;
         this.value = value;
         this.footing = footing;
@@ -47,8 +50,13 @@ final class SummaryForm {
     /** A summary in the metric's unit and on the footing, with the steps the form itself needed. */
     record Formed(Summary summary, List<Step> steps) {}
 
-    static Formed of(Metric metric, ValueRecord value, Footing footing) {
-        var form = new SummaryForm(metric, value, footing);
+    /**
+     * What is printed, as it can be compared.
+     *
+     * @param reading of a spread that is not explained; both ways if empty
+     */
+    static Formed of(Metric metric, ValueRecord value, Footing footing, Optional<SpreadReading> reading) {
+        var form = new SummaryForm(metric, value, footing, reading);
         return new Formed(form.summary(), List.copyOf(form.steps));
     }
 
@@ -129,14 +137,15 @@ final class SummaryForm {
         var kind = spread.get().kind().value();
         if (kind == SpreadKind.NOT_STATED) {
             double figure = figure(spread.get(), 0);
-            return new Summary.EitherSpread(
-                    new Moments(mean, figure, n.get()),
-                    new Moments(mean, SpreadConversion.sdFromSe(figure, n.get()), n.get()),
-                    halfWidth);
+            var asSd = new Moments(mean, figure, n.get());
+            var asSe = new Moments(mean, SpreadConversion.sdFromSe(figure, n.get()), n.get());
+            return reading.<Summary>map(
+                            r -> Summary.Sampled.published(r == SpreadReading.SD ? asSd : asSe, label, halfWidth))
+                    .orElseGet(() -> new Summary.EitherSpread(asSd, asSe, halfWidth));
         }
         return sd(kind, spread.get(), mean, n.get())
                 .<Summary>map(s ->
-                        Summary.Sampled.published(new Moments(mean, s.sd, n.get()), weakest(label, s.label), halfWidth))
+                        Summary.Sampled.published(new Moments(mean, s.sd, n.get()), label.weakerOf(s.label), halfWidth))
                 .orElseGet(() -> new Summary.Point(
                         mean, halfWidth, otherwise == PointKind.FIGURE ? PointKind.INCOMPLETE : otherwise));
     }
@@ -287,9 +296,5 @@ final class SummaryForm {
     /** An end of a range: it takes part in both. */
     private double end(SpreadRecord spread, int i) {
         return onFooting(spread.figures().get(i).value());
-    }
-
-    private static Label weakest(Label a, Label b) {
-        return a.compareTo(b) <= 0 ? a : b;
     }
 }

@@ -67,7 +67,17 @@ class PairSpecTest {
             assertThat(together(results, c.get("no-together").asText()).isMissingNode())
                     .isTrue();
         }
-        assertThat(Stream.of("pair", "no-pair", "value", "together", "no-together")
+        if (c.has("scenario")) {
+            says(
+                    c.get("says"),
+                    all(results.get("scenarios")).stream()
+                            .filter(s -> s.get("suppose")
+                                    .asText()
+                                    .equals(c.get("scenario").asText()))
+                            .findFirst()
+                            .orElseThrow());
+        }
+        assertThat(Stream.of("pair", "no-pair", "value", "together", "no-together", "scenario")
                         .anyMatch(c::has))
                 .isTrue();
     }

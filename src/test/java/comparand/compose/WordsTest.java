@@ -79,6 +79,9 @@ class WordsTest {
             "caution.",
             "better.",
             "margin-line",
+            "scenario.lead",
+            "scenario.none",
+            "scenario.some",
             "table.said.",
             "table.no-local",
             "table.no-published");

@@ -33,6 +33,8 @@ class WorkbookTest {
             "Read first",
             "Questions",
             "Compare",
+            "Sources together",
+            "Scenarios",
             "Conditions",
             "Not comparable",
             "Local results",

@@ -37,6 +37,8 @@ public final class PrintedPlaces {
             Map.entry("Tolerances", List.of("questions")),
             Map.entry("Sources", List.of("sources")),
             Map.entry("Set aside", List.of("set-aside", "devices")),
+            Map.entry("Scenarios", List.of("scenarios", "sources", "devices")),
+            Map.entry("What if", List.of("scenarios", "sources", "devices")),
             Map.entry("Findings", List.of("findings")));
 
     private final JsonNode results;
@@ -85,13 +87,14 @@ public final class PrintedPlaces {
     private TracedNumbers row(BookRow row) {
         var id = row.text("Id");
         var other = row.text("Other id");
-        if (!id.isEmpty() && !row.sheet().equals("Set aside")) {
+        if (!id.isEmpty() && !Set.of("Set aside", "Scenarios").contains(row.sheet())) {
             var nodes = new ArrayList<JsonNode>();
             var values = Set.copyOf(List.of(id, other));
             all("comparands").filter(c -> values.contains(text(c, "id"))).forEach(nodes::add);
             all("pairs")
                     .filter(p -> text(p, "ours").equals(id) && text(p, "theirs").equals(other))
                     .forEach(nodes::add);
+            all("together").filter(t -> text(t, "ours").equals(id)).forEach(nodes::add);
             var metric = nodes.isEmpty() ? "" : text(nodes.get(0), "metric");
             all("questions").filter(q -> text(q, "metric").equals(metric)).forEach(nodes::add);
             return with(nodes);
@@ -180,6 +183,7 @@ public final class PrintedPlaces {
         var nodes = new ArrayList<JsonNode>(List.of(question));
         var pairs = all("pairs").filter(n -> text(n, "metric").equals(id)).toList();
         nodes.addAll(pairs);
+        all("together").filter(t -> text(t, "metric").equals(id)).forEach(nodes::add);
         // a pair may set a value of another quantity beside ours
         all("comparands")
                 .filter(n -> text(n, "metric").equals(id)

@@ -117,6 +117,13 @@ public record PairResult(
             String verdict,
 
             @Says("The margin at which the verdict changes") Optional<Double> flipsAt,
+
+            @Says("The verdict is this one for margins above; absent where any smaller margin gives it too")
+            Optional<Double> holdsAbove,
+
+            @Says("The verdict is this one for margins below; absent where any larger margin gives it too")
+            Optional<Double> holdsBelow,
+
             @Says("Difference and interval as printed") String shown) {}
 
     /** A ratio of two means. */

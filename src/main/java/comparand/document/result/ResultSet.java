@@ -26,6 +26,9 @@ public record ResultSet(
         @Says("What several sources say together, where more than one may be compared with the same local result")
         List<TogetherResult> together,
 
+        @Says("What becomes of the answers under each scenario of the dossier")
+        List<ScenarioResult> scenarios,
+
         @Says("Published values for which there is nothing local to set beside")
         List<UnpairedResult> unpaired,
 

@@ -25,7 +25,15 @@ public record RunResult(
         String fingerprint,
 
         @Says("Every file read, with its SHA-256") List<InputResult> inputs,
-        @Says("Level of all intervals") double level,
+
+        @Says("Level of all intervals that do not name another")
+        double level,
+
+        @Says("Level of the narrower intervals, of which two one-sided tests at 5 % are made")
+        double narrowLevel,
+
+        @Says("Share of units or cases that a tolerance limit is for")
+        double toleranceShare,
 
         @Says("Number of comparisons the adjusted p values allow for")
         int familySize) {

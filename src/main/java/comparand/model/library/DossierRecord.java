@@ -6,6 +6,7 @@ import comparand.unit.PrintedNumber;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** One question to be decided, and everything that was fixed before the data were seen. */
 @Meaning("A question, its margins and its readers, kept in dossiers/")
@@ -54,13 +55,25 @@ public record DossierRecord(
         @Meaning("The fewest patients that are shown as a group of their own; 5 unless given") @Key("smallest-group")
         Optional<Located<PrintedNumber>> smallest,
 
-        @Meaning("Tolerances in place of the catalogue's") List<ToleranceRecord> tolerances) {
+        @Meaning("Tolerances in place of the catalogue's") List<ToleranceRecord> tolerances,
+
+        @Meaning("The metric on which the decision rests; it is outside the adjustment for the number of comparisons")
+        Optional<Located<String>> primary,
+
+        @Meaning("What else might have been decided; what would change is printed")
+        List<ScenarioRecord> scenarios) {
 
     private static final int SMALLEST_GROUP = 5;
 
     /** The fewest patients that are shown as a group of their own. */
     public int smallestGroup() {
         return smallest.map(n -> n.value().value().intValue()).orElse(SMALLEST_GROUP);
+    }
+
+    /** Those of the dossier and of its scenarios. */
+    public List<ToleranceRecord> allTolerances() {
+        return Stream.concat(tolerances.stream(), scenarios.stream().flatMap(s -> s.tolerances().stream()))
+                .toList();
     }
 
     public String id() {
