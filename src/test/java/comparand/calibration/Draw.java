@@ -6,37 +6,37 @@ import org.apache.commons.rng.UniformRandomProvider;
 import org.apache.commons.statistics.distribution.ContinuousDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
-/** The numbers that the trials of one cell draw. */
-final class Draw {
+/** The numbers that the trials of one cell, or one simulated library, draw. */
+public final class Draw {
 
     private final UniformRandomProvider random;
     private final ContinuousDistribution.Sampler normal;
 
-    Draw(long seed) {
+    public Draw(long seed) {
         random = new SplittableRandom(seed)::nextLong;
         normal = NormalDistribution.of(0, 1).createSampler(random);
     }
 
-    double normal(double mean, double sd) {
+    public double normal(double mean, double sd) {
         return mean + sd * normal.sample();
     }
 
-    double[] normals(int n, double mean, double sd) {
+    public double[] normals(int n, double mean, double sd) {
         double[] values = new double[n];
         Arrays.setAll(values, i -> normal(mean, sd));
         return values;
     }
 
-    double uniform(double from, double to) {
+    public double uniform(double from, double to) {
         return from + (to - from) * random.nextDouble();
     }
 
     /** From and to are both possible. */
-    int whole(int from, int to) {
+    public int whole(int from, int to) {
         return random.nextInt(from, to + 1);
     }
 
-    long seed() {
+    public long seed() {
         return random.nextLong();
     }
 }

@@ -1,0 +1,9 @@
+package comparand.simulation;
+
+/** What a source does not say. */
+enum Silence {
+    NONE,
+    FLOW,
+    HAEMOGLOBIN,
+    PARTS
+}
