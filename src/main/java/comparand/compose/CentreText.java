@@ -8,10 +8,11 @@ import comparand.model.RowLog;
 import comparand.model.Summary;
 import comparand.model.library.SampleUnit;
 import comparand.stat.LocalMean;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /** The fixed sentence where two devices were not used in the same hospitals: their difference holds that of hospitals. */
 final class CentreText {
@@ -54,9 +55,14 @@ final class CentreText {
 
     /** How the means of a pair allow for hospitals, or that there is one unit only; each rule once. */
     List<String> means(Pairing pairing) {
-        return Stream.of(pairing.ours(), pairing.theirs())
-                .flatMap(c -> mean(pairing.purpose(), c).stream())
-                .distinct()
+        var whose = new LinkedHashMap<String, List<String>>();
+        for (var side : List.of(pairing.ours(), pairing.theirs())) {
+            mean(pairing.purpose(), side)
+                    .ifPresent(how ->
+                            whose.computeIfAbsent(how, h -> new ArrayList<>()).add(names.brief(side.device())));
+        }
+        return whose.entrySet().stream()
+                .map(e -> words.say("centres.whose", "device", String.join(", ", e.getValue()), "how", e.getKey()))
                 .toList();
     }
 
@@ -66,7 +72,7 @@ final class CentreText {
         return comparand.summary() instanceof Summary.Sampled s
                 ? s.local()
                         .filter(m -> m.rule() != LocalMean.Rule.ONE_CENTRE || !ofOneCentre)
-                        .map(m -> words.say("centres.whose", "device", names.brief(comparand.device()), "how", of(m)))
+                        .map(this::of)
                 : Optional.empty();
     }
 

@@ -60,7 +60,7 @@ final class ScenarioTables {
                 "of",
                 String.valueOf(scenario.pairs()),
                 "leftOut",
-                String.valueOf(scenario.leftOut()));
+                scenario.leftOut() == 0 ? "" : say("scenario.fall-away", "n", String.valueOf(scenario.leftOut())));
     }
 
     private Table table(String id, List<List<Cell>> changes) {

@@ -14,6 +14,12 @@ import comparand.model.library.SpreadReading;
 import comparand.model.library.SpreadRecord;
 import comparand.model.library.ValueRecord;
 import comparand.stat.Interval;
+import comparand.stat.IntervalConversion;
+import comparand.stat.Lognormal;
+import comparand.stat.MedianAndQuartiles;
+import comparand.stat.MedianAndRange;
+import comparand.stat.MedianConversion;
+import comparand.stat.MedianSummary;
 import comparand.stat.Moments;
 import comparand.stat.SpreadConversion;
 import comparand.unit.Printed;
@@ -204,56 +210,53 @@ final class SummaryForm {
     private Summary median(Printed printed) {
         double m = onFooting(printed);
         double halfWidth = footing.spread(printed.halfUnitIn(metric.unit()));
-        var spread = value.spread().filter(s -> s.figures().size() == 2);
-        var n = independent();
-        if (spread.isPresent() && n.isPresent()) {
-            double low = end(spread.get(), 0);
-            double high = end(spread.get(), 1);
-            var kind = spread.get().kind().value();
-            if (kind == SpreadKind.IQR
-                    && n.get() >= FEWEST_FOR_QUARTILES
-                    && !SpreadConversion.quartilesLookSkewed(low, m, high, n.get())) {
-                return estimated(
-                        spread.get(),
-                        m,
-                        n.get(),
-                        halfWidth,
-                        SpreadConversion.meanFromQuartiles(low, m, high, n.get()),
-                        SpreadConversion.sdFromQuartiles(low, high, n.get()),
-                        "mean = w(q₁ + q₃)/2 + (1 - w)m, SD = (q₃ - q₁)/(2 z)");
-            }
-            if (kind == SpreadKind.RANGE && n.get() >= FEWEST_FOR_RANGE) {
-                return estimated(
-                        spread.get(),
-                        m,
-                        n.get(),
-                        halfWidth,
-                        SpreadConversion.meanFromRange(low, m, high, n.get()),
-                        SpreadConversion.sdFromRange(low, high, n.get()),
-                        "mean = w(a + b)/2 + (1 - w)m, SD = (b - a)/ξ(n)");
-            }
-        }
-        return new Summary.Point(m, halfWidth, PointKind.MEDIAN);
+        return value.spread()
+                .filter(s -> s.figures().size() == 2)
+                .flatMap(spread -> independent()
+                        .flatMap(n -> described(spread, m, n))
+                        .flatMap(d -> MedianConversion.of(d).value())
+                        .map(converted -> estimated(spread, m, halfWidth, converted)))
+                .orElseGet(() -> new Summary.Point(m, halfWidth, PointKind.MEDIAN));
     }
 
+    /** The median with what is printed of the values around it, if that is in order. */
+    private Optional<MedianSummary> described(SpreadRecord spread, double median, int n) {
+        double low = end(spread, 0);
+        double high = end(spread, 1);
+        if (!(low <= median && median <= high)) {
+            return Optional.empty();
+        }
+        return switch (spread.kind().value()) {
+            case IQR -> Optional.of(new MedianAndQuartiles(low, median, high, n));
+            case RANGE -> Optional.of(new MedianAndRange(low, median, high, n));
+            case SD, SE, CI95, NOT_STATED, NOT_REPORTED -> Optional.empty();
+        };
+    }
+
+    /** Values that are skewed, and whose logarithms are not, are taken as lognormal. */
     private Summary estimated(
-            SpreadRecord spread, double median, int n, double halfWidth, double mean, double sd, String formula) {
+            SpreadRecord spread, double median, double halfWidth, MedianConversion.Converted converted) {
+        boolean plain = converted.scale() == IntervalConversion.Scale.PLAIN;
+        var moments = plain ? converted.moments() : Lognormal.plain(converted.moments());
+        var formula = spread.kind().value() == SpreadKind.IQR
+                ? "mean = w(q₁ + q₃)/2 + (1 - w)m, SD = (q₃ - q₁)/(2 z)"
+                : "mean = w(a + b)/2 + (1 - w)m, SD = (b - a)/ξ(n)";
         steps.add(Step.of(
                 Step.Kind.QUARTILES,
-                formula,
+                plain ? formula : formula + " of logarithms; mean = exp(m_L + s_L²/2), SD = mean √(exp(s_L²) - 1)",
                 "median",
                 String.valueOf(median),
                 "from",
-                figures(spread),
+                spread.text(),
                 "kind",
                 spread.kind().value().spelling(),
                 "n",
-                String.valueOf(n),
+                String.valueOf(moments.n()),
                 "mean",
-                String.valueOf(mean),
+                String.valueOf(moments.mean()),
                 "sd",
-                String.valueOf(sd)));
-        return Summary.Sampled.published(new Moments(mean, sd, n), Label.ESTIMATED, halfWidth);
+                String.valueOf(moments.sd())));
+        return Summary.Sampled.published(moments, Label.ESTIMATED, halfWidth);
     }
 
     private void step(Step.Kind kind, String formula, int n, double sd, SpreadRecord spread) {
@@ -263,16 +266,11 @@ final class SummaryForm {
                 "kind",
                 spread.kind().value().spelling(),
                 "from",
-                figures(spread),
+                spread.text(),
                 "n",
                 String.valueOf(n),
                 "sd",
                 String.valueOf(sd)));
-    }
-
-    private static String figures(SpreadRecord spread) {
-        return String.join(
-                " to ", spread.figures().stream().map(f -> f.value().toString()).toList());
     }
 
     /** The number of independent results; samples of the same case are none, and one result has no spread. */

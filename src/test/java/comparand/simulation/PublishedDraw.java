@@ -130,8 +130,8 @@ final class PublishedDraw {
 
     private void value(String source, Setting at, Silence silence, Unlike unlike, Print print, double difference) {
         boolean other = switch (unlike) {
-            case ALIKE, WITHIN_TOLERANCE, TEMPERATURE, SILENT -> false;
-            case FLOW_BETWEEN, FLOW_BEYOND, HAEMOGLOBIN, LIQUID, PARTS -> true;
+            case ALIKE, WITHIN_TOLERANCE, SILENT -> false;
+            case FLOW_BETWEEN, FLOW_BEYOND, HAEMOGLOBIN, TEMPERATURE, LIQUID, PARTS -> true;
         };
         value(source, at, silence, unlike, print, difference, other);
     }

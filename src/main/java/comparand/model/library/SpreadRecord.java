@@ -15,4 +15,10 @@ public record SpreadRecord(
     public List<Located<Printed>> figures() {
         return of.map(OneOrMore::list).orElse(List.of());
     }
+
+    /** The figures as written: {@code 3.8 mmHg}, or {@code 52 mmHg to 74 mmHg}. */
+    public String text() {
+        return String.join(
+                " to ", figures().stream().map(f -> f.value().toString()).toList());
+    }
 }
