@@ -7,6 +7,11 @@ import comparand.metric.Better;
 import comparand.metric.Effect;
 import comparand.model.Answer;
 import comparand.model.ConditionVerdict;
+import comparand.model.Missing;
+import comparand.model.Needed;
+import comparand.model.PlanAim;
+import comparand.model.Planned;
+import comparand.model.PlanningSd;
 import comparand.model.SetAside;
 import comparand.model.SourcesTogether;
 import comparand.model.Standing;
@@ -67,6 +72,13 @@ class WordsTest {
             Map.entry("distortion.number.", List.of("higher", "lower")),
             Map.entry("distortion.device.", List.of("higher", "lower", "none", "unknown")),
             Map.entry("distortion.", List.of("none", "unknown")),
+            Map.entry("gap.", List.of("margin", "no-margin", "declared", "asked", "unlike", "sources")),
+            Map.entry("missing.", names(Missing.What.values())),
+            Map.entry("settle.", names(PlanAim.Kind.values())),
+            Map.entry("settle.sd.", names(PlanningSd.From.values())),
+            Map.entry("needed.", names(Needed.Kind.values())),
+            Map.entry("needed.brief.", names(Needed.Kind.values())),
+            Map.entry("needed.where.", names(Planned.Groups.values())),
             Map.entry("sheet.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
             Map.entry("sheet.about.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
             Map.entry("key.", keyRows()),
@@ -83,6 +95,9 @@ class WordsTest {
             "scenario.none",
             "scenario.some",
             "table.said.",
+            "gaps.",
+            "matters.",
+            "settle.",
             "table.no-local",
             "table.no-published");
 
