@@ -1,8 +1,6 @@
 package comparand.compare;
 
 import comparand.model.Comparand;
-import comparand.model.Evidence;
-import comparand.model.LocalPart;
 import comparand.model.Pairing;
 import comparand.model.Planned.Reach;
 import comparand.model.Summary;
@@ -14,16 +12,10 @@ import java.util.stream.Stream;
 /** For which hospitals the numbers of a plan can hold: the spread between hospitals is known from three on. */
 final class CentreReach {
 
-    private static final int FEWEST_CENTRES = 3;
-
-    private final Evidence evidence;
-
-    CentreReach(Evidence evidence) {
-        this.evidence = evidence;
-    }
+    private CentreReach() {}
 
     /** From the local sides of a pair; of two spreads between hospitals the wider one. */
-    Reach of(Pairing pairing) {
+    static Reach of(Pairing pairing) {
         var local = Stream.of(pairing.ours(), pairing.theirs())
                 .filter(Comparand::isLocal)
                 .toList();
@@ -31,7 +23,7 @@ final class CentreReach {
             return Reach.ONE_PLACE;
         }
         var tau = local.stream()
-                .map(this::between)
+                .map(CentreReach::between)
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .max();
@@ -55,47 +47,13 @@ final class CentreReach {
     }
 
     /** {@code √τ²} of the means of three centres or more. */
-    private OptionalDouble between(Comparand whole) {
-        var values = evidence.local().stream()
-                .filter(c -> isCentreOf(c, whole))
-                .map(c -> values(c.summary()))
-                .filter(v -> v.length > 0)
-                .toList();
-        return values.size() < FEWEST_CENTRES
-                ? OptionalDouble.empty()
-                : LocalMean.of(values, Answers.LEVEL)
-                        .value()
+    private static OptionalDouble between(Comparand local) {
+        return local.summary() instanceof Summary.Sampled s
+                ? s.local()
                         .flatMap(LocalMean::spread)
-                        .map(s -> OptionalDouble.of(Math.sqrt(s.twoStage().tau2())))
-                        .orElse(OptionalDouble.empty());
-    }
-
-    private static boolean isCentreOf(Comparand part, Comparand whole) {
-        return part.isLocal(LocalPart.CENTRE)
-                && part.metric().equals(whole.metric())
-                && part.device().equals(whole.device())
-                && part.origin()
-                        .fold(
-                                p -> false,
-                                l -> whole.origin()
-                                        .fold(
-                                                p -> false,
-                                                w -> l.study().equals(w.study())
-                                                        && l.group()
-                                                                .equals(
-                                                                        w.group()
-                                                                                        .isEmpty()
-                                                                                ? l.scope()
-                                                                                        .centre()
-                                                                                : w.group() + ", "
-                                                                                        + l.scope()
-                                                                                                .centre())));
-    }
-
-    private static double[] values(Summary summary) {
-        return summary instanceof Summary.Sampled s
-                ? s.each().stream().mapToDouble(d -> d).toArray()
-                : summary instanceof Summary.Point p ? new double[] {p.value()} : new double[0];
+                        .map(b -> OptionalDouble.of(Math.sqrt(b.twoStage().tau2())))
+                        .orElse(OptionalDouble.empty())
+                : OptionalDouble.empty();
     }
 
     private static int centres(Comparand local) {

@@ -14,7 +14,7 @@ final class KnownSide {
         return published.fold(new Summary.Cases<>() {
             @Override
             public Optional<MeanEstimate> sampled(Summary.Sampled s) {
-                return Optional.of(s.moments().estimate().widenedBy(s.halfWidth()));
+                return Optional.of(s.estimate().widenedBy(s.halfWidth()));
             }
 
             @Override

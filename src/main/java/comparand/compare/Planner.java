@@ -19,6 +19,7 @@ import comparand.model.library.PlanRecord;
 import comparand.model.library.SampleUnit;
 import comparand.stat.CentrePlan;
 import comparand.stat.ComparedGroups;
+import comparand.stat.LocalMean;
 import comparand.stat.PowerPlan;
 import comparand.stat.PrecisionPlan;
 import comparand.unit.Printed;
@@ -40,14 +41,12 @@ final class Planner {
     private static final double SMALLER = 0.75;
     private static final double UPPER = 0.8;
 
-    private final CentreReach centres;
     private final Metric metric;
     private final Optional<Margin> margin;
     private final Optional<PlanRecord> plan;
 
     /** For one question of a dossier. */
-    Planner(CentreReach centres, Metric metric, Optional<Margin> margin, Optional<PlanRecord> plan) {
-        this.centres = centres;
+    Planner(Metric metric, Optional<Margin> margin, Optional<PlanRecord> plan) {
         this.metric = metric;
         this.margin = margin;
         this.plan = plan;
@@ -57,7 +56,7 @@ final class Planner {
     Optional<Planned> of(Comparison comparison, Answer.Tested tested) {
         var pairing = comparison.pairing();
         return sd(pairing).flatMap(sd -> {
-            var reach = centres.of(pairing);
+            var reach = CentreReach.of(pairing);
             var assumed = assumed(sd);
             var groups = groups(pairing);
             var aims = new ArrayList<>(detecting(groups, assumed));
@@ -123,12 +122,12 @@ final class Planner {
                         Math.abs(room),
                         assumed.stream()
                                 .map(sd -> Needed.of(
-                                        PrecisionPlan.count(groups, sd.value(), Math.abs(room), Answers.LEVEL)))
+                                        PrecisionPlan.count(groups, sd.value(), Math.abs(room), Answer.LEVEL)))
                                 .toList(),
                         reach.kind() != Reach.Kind.ACROSS_HOSPITALS
                                 ? List.of()
                                 : assumed.stream()
-                                        .map(sd -> Needed.of(new CentrePlan(reach.tau(), sd.value(), Answers.LEVEL)
+                                        .map(sd -> Needed.of(new CentrePlan(reach.tau(), sd.value(), Answer.LEVEL)
                                                 .centres(groups, reach.casesEach(), Math.abs(room))))
                                         .toList()));
     }
@@ -146,15 +145,29 @@ final class Planner {
     /** A single side's spread, as that of one result. */
     private record Spread(double sd, double df) {}
 
-    /** That of an estimate is the one which its number of results would give a mean of that standard error. */
+    /**
+     * From three hospitals on it is that within them, the one between them being allowed for by itself. That of an estimate is
+     * the one which its number of results would give a mean of that standard error. Runs of a single unit tell nothing of how
+     * units differ.
+     */
     private static Optional<Spread> spread(Summary summary) {
-        return summary instanceof Summary.Sampled s
-                ? Optional.of(new Spread(s.moments().sd(), s.moments().n() - 1))
-                : summary instanceof Summary.Estimated e
-                        ? Optional.of(new Spread(
-                                e.estimate().se() * Math.sqrt(e.n()),
-                                e.estimate().df()))
-                        : Optional.empty();
+        if (summary instanceof Summary.Sampled s) {
+            boolean oneUnit =
+                    s.local().filter(m -> m.rule() == LocalMean.Rule.ONE_UNIT).isPresent();
+            return oneUnit
+                    ? Optional.empty()
+                    : s.local()
+                            .flatMap(LocalMean::spread)
+                            .map(b -> new Spread(
+                                    Math.sqrt(b.components().meanSquareWithin()),
+                                    s.moments().n() - s.local().orElseThrow().centreCount()))
+                            .or(() -> Optional.of(
+                                    new Spread(s.moments().sd(), s.moments().n() - 1)));
+        }
+        return summary instanceof Summary.Estimated e
+                ? Optional.of(new Spread(
+                        e.estimate().se() * Math.sqrt(e.n()), e.estimate().df()))
+                : Optional.empty();
     }
 
     private Optional<PlanningSd> sd(Pairing pairing) {

@@ -70,7 +70,6 @@ final class Unknowns {
 
     private Planner planner(Metric metric) {
         return new Planner(
-                new CentreReach(matched.evidence()),
                 metric,
                 margins.apply(metric),
                 Optional.ofNullable(questions.get(metric)).flatMap(QuestionRecord::plan));

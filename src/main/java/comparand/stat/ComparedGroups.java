@@ -27,6 +27,9 @@ public sealed interface ComparedGroups {
 
     double df(double sd, double n);
 
+    /** What the standard error is multiplied by for a two-sided interval, and what a test has to exceed. */
+    double factor(double sd, double n, double level);
+
     /** The n, not rounded up, at which the standard error is as wanted; infinite where it never falls so low. */
     double countFor(double se, double sd);
 
@@ -46,6 +49,11 @@ public sealed interface ComparedGroups {
         }
 
         @Override
+        public double factor(double sd, double n, double level) {
+            return Quantiles.tTwoSided(level, df(sd, n));
+        }
+
+        @Override
         public double countFor(double se, double sd) {
             return 2 * Math.pow(sd / se, 2);
         }
@@ -57,8 +65,9 @@ public sealed interface ComparedGroups {
     }
 
     /**
-     * {@code √(s²/n + SE²)}, the degrees of freedom after Welch and Satterthwaite, as the difference will be judged once it is
-     * measured. With SE = 0 it is {@code s/√n} on {@code n - 1}.
+     * {@code √(s²/n + SE²)} with the reference of {@link MeanDifference}, by which the difference will be judged once it is
+     * measured: Welch's, or the cautious one where degrees of freedom are few. With SE = 0 it is {@code s/√n} on
+     * {@code n - 1}.
      *
      * @param knownSe standard error of the mean that is known, not negative
      * @param knownDf its degrees of freedom
@@ -78,8 +87,18 @@ public sealed interface ComparedGroups {
 
         @Override
         public double df(double sd, double n) {
+            return difference(sd, n).df();
+        }
+
+        @Override
+        public double factor(double sd, double n, double level) {
+            var difference = difference(sd, n);
+            return difference.se() == 0 ? 0 : difference.interval(level).halfWidth() / difference.se();
+        }
+
+        private MeanDifference difference(double sd, double n) {
             var own = new MeanEstimate(0, sd / Math.sqrt(n), n - 1);
-            return MeanDifference.of(own, new MeanEstimate(0, knownSe, knownDf)).df();
+            return MeanDifference.of(own, new MeanEstimate(0, knownSe, knownDf));
         }
 
         @Override
@@ -89,8 +108,8 @@ public sealed interface ComparedGroups {
         }
 
         /**
-         * Welch's degrees of freedom fall again where n outgrows the known group, and with them the interval widens a little:
-         * what holds at some n need not hold at all larger ones.
+         * Welch's degrees of freedom fall again where n outgrows the known group, or the cautious reference takes over, and the
+         * interval widens: what holds at some n need not hold at all larger ones.
          */
         @Override
         public Derived<Integer> smallest(int most, IntPredicate holds) {

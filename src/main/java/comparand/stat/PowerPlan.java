@@ -7,7 +7,7 @@ import static java.util.Objects.requireNonNull;
  * mean that is known already.
  *
  * <p>The power is exact, from the noncentral t with {@code δ = D/SE}; against a known mean with an uncertainty of its own it
- * is that of Welch's test to the approximation of its degrees of freedom. For planning only: after the data, the interval says
+ * is exact but for the approximation in Welch's degrees of freedom. For planning only: after the data, the interval says
  * it better than a power would.
  *
  * @param sd of single results, within every group that is to be measured
@@ -42,7 +42,7 @@ public record PowerPlan(double difference, double sd, double alpha, ComparedGrou
     /** The power with n results in every group to be measured; n need not be whole. */
     public double power(double n) {
         double df = groups.df(sd, n);
-        double critical = Quantiles.t(1 - alpha / 2, df);
+        double critical = groups.factor(sd, n, 1 - alpha);
         double delta = Math.abs(difference) / groups.se(sd, n);
         return 1 - NoncentralT.cumulative(critical, df, delta) + NoncentralT.cumulative(-critical, df, delta);
     }

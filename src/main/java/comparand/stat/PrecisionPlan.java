@@ -43,7 +43,7 @@ public final class PrecisionPlan {
     /** {@code t SE} of a difference, with n results in every group that is to be measured: {@code t(2n-2) s √(2/n)} for two. */
     public static double halfWidth(ComparedGroups groups, int n, double sd, double level) {
         SpreadConversion.requireCount(n, 2);
-        return Quantiles.tTwoSided(level, groups.df(sd, n)) * groups.se(sd, n);
+        return groups.factor(sd, n, level) * groups.se(sd, n);
     }
 
     /**

@@ -81,7 +81,7 @@ class WordsTest {
             Map.entry("needed.where.", names(Planned.Groups.values())),
             Map.entry("sheet.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
             Map.entry("sheet.about.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
-            Map.entry("key.", keyRows()),
+            Map.entry("key.", WordCalls.keyRows()),
             Map.entry("caution.", List.of("1", "2", "3", "4", "5", "6", "7", "8")));
 
     /** Kinds of text by how their keys begin: those that are sentences end with a full stop, the others never do. */
@@ -277,19 +277,6 @@ class WordsTest {
                 .results()
                 .map(m -> m.group(1))
                 .collect(Collectors.toSet());
-    }
-
-    /** The rows of the key: one a standing, those listed in the source, and the two abbreviations. */
-    private static List<String> keyRows() {
-        var rows = new ArrayList<String>(List.of("NA", "NR"));
-        for (var standing : Standing.values()) {
-            var name = standing.name();
-            rows.add(name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT).replace('_', '-'));
-        }
-        for (var list : WordCalls.inFile("Key.java", "(?:SIGNS|IN_WORKBOOK) =\\s+List\\.of\\(([^)]*)\\)")) {
-            WordCalls.literals(list).forEach(s -> rows.addAll(List.of(s, s + ".name")));
-        }
-        return rows;
     }
 
     private static List<String> names(Enum<?>[] values) {

@@ -67,7 +67,6 @@ class TwoGroupPlanTest {
     void againstAPublishedMean() {
         // t and nct with Welch's degrees of freedom, every n tried in turn (SciPy 1.17.1)
         assertThat(PrecisionPlan.halfWidth(FIVE, 6, 3.3, 0.95)).isCloseTo(4.386264794153514, within(1e-8));
-        assertThat(PrecisionPlan.halfWidth(FIVE, 1000, 3.3, 0.95)).isCloseTo(3.843002418665398, within(1e-8));
         assertThat(new PowerPlan(5, 3.3, 0.05, FIVE).power(10)).isCloseTo(0.7225752229508352, within(1e-8));
         assertThat(PrecisionPlan.count(FORTY_TWO, 14, 5, 0.95).orElseThrow()).isEqualTo(86);
         assertThat(new PowerPlan(10, 14, 0.05, FORTY_TWO).count(0.9).orElseThrow())
@@ -78,10 +77,14 @@ class TwoGroupPlanTest {
     @Test
     @DisplayName("an interval that grows again with n is met where it is narrow, or nowhere")
     void notMonotone() {
-        assertThat(PrecisionPlan.count(FIVE, 3.3, 3.8, 0.95).orElseThrow()).isEqualTo(17);
-        assertThat(PrecisionPlan.halfWidth(FIVE, 1000, 3.3, 0.95)).isGreaterThan(3.8);
-        // the narrowest is 3.759, with 30 (SciPy 1.17.1)
-        assertThat(PrecisionPlan.count(FIVE, 3.3, 3.7, 0.95).refusal()).contains(Refusal.NOT_REACHABLE);
+        // Welch's t up to n = 11; beyond, t of both sides weighted by their variances (SciPy 1.17.1)
+        assertThat(PrecisionPlan.halfWidth(FIVE, 11, 3.3, 0.95)).isCloseTo(3.9103995682465693, within(1e-8));
+        assertThat(PrecisionPlan.halfWidth(FIVE, 12, 3.3, 0.95)).isCloseTo(4.359830104363466, within(1e-8));
+        assertThat(PrecisionPlan.halfWidth(FIVE, 1000, 3.3, 0.95)).isCloseTo(3.853670787579633, within(1e-8));
+        assertThat(PrecisionPlan.count(FIVE, 3.3, 3.95, 0.95).orElseThrow()).isEqualTo(11);
+        assertThat(PrecisionPlan.count(FIVE, 3.3, 3.9, 0.95).orElseThrow()).isEqualTo(93);
+        // with any number of ours t(4) 3.1/√5 = 3.849 stays
+        assertThat(PrecisionPlan.count(FIVE, 3.3, 3.84, 0.95).refusal()).contains(Refusal.NOT_REACHABLE);
     }
 
     @Test
