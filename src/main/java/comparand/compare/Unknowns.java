@@ -75,31 +75,35 @@ final class Unknowns {
                 Optional.ofNullable(questions.get(metric)).flatMap(QuestionRecord::plan));
     }
 
-    /** A device without any result of ours, or with a single one. */
+    /** A device without any result of ours, or with too few to compare. */
     private Optional<Unknown> unmeasured(Metric metric, String device) {
         var local = matched.evidence().local().stream()
                 .filter(c -> c.metric().equals(metric) && c.device().equals(device) && !c.isLocal(LocalPart.CENTRE))
                 .toList();
-        boolean enough = local.stream().anyMatch(c -> !(c.summary() instanceof Summary.Point p && p.kind() == SINGLE));
-        if (metric.nature() == Nature.STATED || enough) {
+        if (metric.nature() == Nature.STATED || !local.stream().allMatch(Unknowns::isTooFew)) {
             return Optional.empty();
         }
-        var unit = local.stream()
-                .findFirst()
-                .flatMap(c -> c.sizes().independent())
-                .map(s -> s.of())
-                .orElse(SampleUnit.UNITS);
+        var most = local.stream().max(Comparator.comparingInt(Unknowns::count));
+        var unit = most.flatMap(c -> c.sizes().independent()).map(s -> s.of()).orElse(SampleUnit.UNITS);
         return Optional.of(new Unknown.Unmeasured(
                 metric,
                 margins.apply(metric),
                 device,
-                local.stream().findFirst().map(Comparand::id),
+                most,
                 metric.nature() == Nature.EVENT
                         ? Optional.empty()
                         : planner(metric).ofNothing(unit)));
     }
 
-    private static final Summary.PointKind SINGLE = Summary.PointKind.SINGLE;
+    private static boolean isTooFew(Comparand local) {
+        return local.summary() instanceof Summary.Sampled s
+                ? Answers.isTooFew(s)
+                : local.summary() instanceof Summary.Point p && p.kind() == Summary.PointKind.SINGLE;
+    }
+
+    private static int count(Comparand local) {
+        return local.sizes().independent().map(s -> s.count()).orElse(0);
+    }
 
     private record Sides(Metric metric, String device, String other) {}
 

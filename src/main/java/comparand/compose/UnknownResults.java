@@ -5,6 +5,7 @@ import comparand.document.result.UnknownResult.AimResult;
 import comparand.document.result.UnknownResult.NeededResult;
 import comparand.document.result.UnknownResult.PlanResult;
 import comparand.metric.Metric;
+import comparand.model.Comparand;
 import comparand.model.Comparison;
 import comparand.model.Needed;
 import comparand.model.PlanAim;
@@ -64,7 +65,10 @@ final class UnknownResults {
 
             @Override
             public About unmeasured(Unknown.Unmeasured u) {
-                return new About(List.of(u.metric()), u.have().stream().toList(), u.planned());
+                return new About(
+                        List.of(u.metric()),
+                        u.have().map(Comparand::id).stream().toList(),
+                        u.planned());
             }
 
             @Override

@@ -113,7 +113,7 @@ final class UnknownTables {
                 cells.number("col.sd-upper", 11),
                 cells.number("col.needed-upper", 11),
                 cells.text("col.reach", 17),
-                cells.number("col.tau", 10),
+                cells.number("col.between", 10),
                 cells.number("col.hospitals", 10),
                 cells.text("col.gap", 13),
                 cells.text("col.id", 44));

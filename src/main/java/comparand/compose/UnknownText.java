@@ -186,14 +186,15 @@ final class UnknownText {
     }
 
     private Said unmeasured(Unknown.Unmeasured u) {
+        var name = ConditionLine.upperFirst(u.metric().name());
         var settles = new ArrayList<String>();
         settles.add(say("settle.unmeasured"));
         u.planned().ifPresent(p -> settles.addAll(0, planned(p, u.metric(), u.margin(), Optional.empty())));
         return new Said(
-                say(
-                        u.have().isPresent() ? "unknown.single" : "unknown.unmeasured",
-                        "metric",
-                        ConditionLine.upperFirst(u.metric().name())),
+                u.have()
+                        .flatMap(c -> c.sizes().independent())
+                        .map(n -> say("unknown.few", "metric", name, "n", n.toString()))
+                        .orElseGet(() -> say("unknown.unmeasured", "metric", name)),
                 run.names().device(u.device()),
                 matters(u.metric(), u.margin()),
                 settles,

@@ -80,10 +80,10 @@ public sealed interface Unknown {
     /**
      * A metric that was asked for and of which there are no local results of a device, or too few to say anything.
      *
-     * @param have the id of the single result there is; empty if there is none
+     * @param have the results there are, of several steps those with the most; empty if there are none
      */
     record Unmeasured(
-            Metric metric, Optional<Margin> margin, String device, Optional<String> have, Optional<Planned> planned)
+            Metric metric, Optional<Margin> margin, String device, Optional<Comparand> have, Optional<Planned> planned)
             implements Unknown {
         public Unmeasured {
             requireNonNull(metric, "metric");
@@ -95,7 +95,7 @@ public sealed interface Unknown {
 
         @Override
         public String id() {
-            return "unmeasured: " + have.orElseGet(() -> metric.id() + ", " + device);
+            return "unmeasured: " + have.map(Comparand::id).orElseGet(() -> metric.id() + ", " + device);
         }
 
         @Override

@@ -90,7 +90,7 @@ class UnknownsTest {
 
         var single = unknown("unmeasured: example-bench/pressure-drop/example-device/4.0 L/min");
 
-        assertThat(single.get("what").asText()).isEqualTo("Pressure drop: a single result of ours");
+        assertThat(single.get("what").asText()).isEqualTo("Pressure drop: 1\u00a0unit of ours, too few to compare");
         var needed = Built.all(single.get("plan").get("aims").get(0).get("needed"));
         assertThat(needed.stream().map(n -> n.get("which").asText())).containsExactly("smaller", "at-hand");
         // noncentral t, SD 6 and 8, 80 % (SciPy 1.17.1)
