@@ -41,6 +41,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             CheckCommand.class,
             BuildCommand.class,
             TraceCommand.class,
+            PlanCommand.class,
             CatalogueCommand.class,
             StartCommand.class
         })

@@ -28,6 +28,13 @@ final class DossierNamesUnknown implements Rule {
         for (var dossier : context.dossiers()) {
             names(dossier.devices(), library.devices().keySet(), "device", findings);
             names(List.of(dossier.presentDevice()), library.devices().keySet(), "device", findings);
+            names(
+                    dossier.unknowns().stream()
+                            .flatMap(u -> u.device().stream())
+                            .toList(),
+                    library.devices().keySet(),
+                    "device",
+                    findings);
             names(dossier.studies(), library.studies().keySet(), "study", findings);
             names(dossier.sources(), library.sources().keySet(), "source", findings);
             names(

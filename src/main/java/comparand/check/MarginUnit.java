@@ -1,5 +1,8 @@
 package comparand.check;
 
+import comparand.metric.Metric;
+import comparand.unit.Printed;
+
 /**
  * What it checks: a margin in a unit that does not measure its metric, or one that is not positive.
  *
@@ -18,17 +21,12 @@ final class MarginUnit implements Rule {
     public void check(Context library, Findings findings) {
         library.eachQuestion((question, metric) -> question.margin()
                 .ifPresent(margin -> margin.value().amount().ifPresent(amount -> {
-                    boolean bare = amount.unit().isNumber() && !metric.unit().isNumber();
-                    if (bare || !amount.unit().convertsTo(metric.unit())) {
+                    if (!measures(amount, metric)) {
                         findings.stop(
                                 margin.span(),
                                 "`%s` does not measure a difference in %s".formatted(amount, metric.name()),
                                 "a difference could not be set against it",
-                                "write it in %s"
-                                        .formatted(
-                                                metric.differenceUnit().isEmpty()
-                                                        ? "plain numbers"
-                                                        : metric.differenceUnit()));
+                                "write it in %s".formatted(unitOf(metric)));
                     } else if (amount.number().value().signum() <= 0) {
                         findings.stop(
                                 margin.span(),
@@ -37,5 +35,15 @@ final class MarginUnit implements Rule {
                                 "write the smallest difference that would change the decision, or `none`");
                     }
                 })));
+    }
+
+    /** Whether an amount is a difference in a metric: in a unit of its quantity, and not a bare number unless the metric is. */
+    static boolean measures(Printed amount, Metric metric) {
+        boolean bare = amount.unit().isNumber() && !metric.unit().isNumber();
+        return !bare && amount.unit().convertsTo(metric.unit());
+    }
+
+    static String unitOf(Metric metric) {
+        return metric.differenceUnit().isEmpty() ? "plain numbers" : metric.differenceUnit();
     }
 }

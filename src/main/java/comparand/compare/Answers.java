@@ -166,7 +166,7 @@ final class Answers {
     }
 
     /** Local results only: what a source makes of few of its own is its to say. */
-    private static boolean isTooFew(Summary.Sampled summary) {
+    static boolean isTooFew(Summary.Sampled summary) {
         return !summary.each().isEmpty() && summary.moments().n() < FEWEST;
     }
 

@@ -39,7 +39,7 @@ public final class Comparer {
 
     public static Outcome<Compared> compare(Matched matched) {
         var comparisons = new Comparer(matched).comparisons();
-        return Outcome.of(new Compared(matched, comparisons, Pooling.of(comparisons), List.of()));
+        return Outcome.of(new Compared(matched, comparisons, Pooling.of(comparisons), List.of(), List.of()));
     }
 
     private List<Comparison> comparisons() {
@@ -56,7 +56,11 @@ public final class Comparer {
     }
 
     private Optional<Margin> margin(Pairing pairing) {
-        return margins.getOrDefault(pairing.ours().metric().id(), Optional.empty());
+        return margin(pairing.ours().metric());
+    }
+
+    private Optional<Margin> margin(Metric metric) {
+        return margins.getOrDefault(metric.id(), Optional.empty());
     }
 
     /**

@@ -21,6 +21,7 @@ final class EvidenceTable {
     private final ResultSet results;
     private final SharedTables shared;
     private final LocalDataTables localData;
+    private final UnknownTables unknowns;
 
     EvidenceTable(Run run, Edition edition, ResultSet results) {
         this.run = run;
@@ -29,11 +30,13 @@ final class EvidenceTable {
         this.cells = new Cells(run);
         this.shared = new SharedTables(run, results);
         this.localData = new LocalDataTables(run, results.rowLog());
+        this.unknowns = new UnknownTables(run, cells, results.unknowns());
     }
 
     Document document() {
         var sections = new ArrayList<Section>();
         sections.add(new MainPoints(run).section());
+        sections.add(unknowns.section());
         run.questions()
                 .forEach((question, metric) ->
                         sections.add(new QuestionChapter(run, cells, question, metric).section()));

@@ -171,4 +171,9 @@ final class Figures {
         var text = number(value, decimals);
         return value > 0 && !text.startsWith("\u2212") ? "+" + text : text;
     }
+
+    /** With the unit of differences behind a non-breaking space; a bare number stays bare. */
+    static String withDifferenceUnit(String number, Metric metric) {
+        return metric.differenceUnit().isEmpty() ? number : number + "\u00a0" + metric.differenceUnit();
+    }
 }

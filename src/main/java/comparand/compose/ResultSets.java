@@ -63,6 +63,7 @@ final class ResultSets {
                         .map(new TogetherResults(run)::of)
                         .toList(),
                 new ScenarioResults(run).results(),
+                new UnknownResults(run).all(),
                 run.compared().matched().unpaired().stream().map(this::unpaired).toList(),
                 run.compared().matched().evidence().setAside().stream()
                         .map(this::setAside)

@@ -37,6 +37,7 @@ final class Workbook {
     private final SharedTables shared;
     private final LineTable lines;
     private final LocalDataTables localData;
+    private final UnknownTables unknowns;
 
     Workbook(Run run, Edition edition, ResultSet results) {
         this.run = run;
@@ -47,6 +48,7 @@ final class Workbook {
         this.shared = new SharedTables(run, results);
         this.lines = new LineTable(run, results.comparands());
         this.localData = new LocalDataTables(run, results.rowLog());
+        this.unknowns = new UnknownTables(run, cells, results.unknowns());
     }
 
     Document document() {
@@ -57,6 +59,7 @@ final class Workbook {
         sheets.put("scenarios", new ScenarioTables(run, cells, results.scenarios()).sheet());
         sheets.put("conditions", conditions.conditions());
         sheets.put("not-comparable", conditions.notComparable());
+        sheets.put("unknowns", unknowns.sheet());
         sheets.put("local", local());
         sheets.put("lines", lines.table());
         sheets.put("local-data", localData.countsAtSteps());

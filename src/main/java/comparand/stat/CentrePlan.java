@@ -19,9 +19,18 @@ public record CentrePlan(double tau, double sd, double level) {
     }
 
     public double halfWidth(int centres, int casesEach) {
-        SpreadConversion.requireCount(centres, 2);
+        return halfWidth(ComparedGroups.FIXED_VALUE, centres, casesEach);
+    }
+
+    /** That of a difference, with centres of its own for every group that is to be measured. */
+    public double halfWidth(ComparedGroups groups, int centres, int casesEach) {
+        return PrecisionPlan.halfWidth(groups, centres, sdOfCentres(casesEach), level);
+    }
+
+    /** {@code √(τ² + s²/m)}: by how much the means of centres of m cases differ. */
+    private double sdOfCentres(int casesEach) {
         SpreadConversion.requireCount(casesEach, 1);
-        return t(centres) * Math.sqrt((tau * tau + sd * sd / casesEach) / centres);
+        return Math.sqrt(tau * tau + sd * sd / casesEach);
     }
 
     /** What the half-width cannot fall below with these centres, however many cases they bring: {@code t τ/√J}. */
@@ -32,7 +41,12 @@ public record CentrePlan(double tau, double sd, double level) {
 
     /** The smallest number of centres. */
     public Derived<Integer> centres(int casesEach, double halfWidth) {
-        return Smallest.from(2, MOST, j -> halfWidth(j, casesEach) <= halfWidth);
+        return centres(ComparedGroups.FIXED_VALUE, casesEach, halfWidth);
+    }
+
+    /** The smallest number for every group that is to be measured; refused where none suffices. */
+    public Derived<Integer> centres(ComparedGroups groups, int casesEach, double halfWidth) {
+        return PrecisionPlan.count(groups, sdOfCentres(casesEach), halfWidth, level);
     }
 
     /** The smallest number of cases each, with the centres fixed; refused where these centres cannot reach it. */

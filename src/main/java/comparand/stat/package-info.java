@@ -16,7 +16,8 @@
  *       comparand.stat.Propagation}.
  *   <li>Pooling: {@link comparand.stat.Pool} (one entry for any number of sources).
  *   <li>Planning: {@link comparand.stat.PrecisionPlan}, {@link comparand.stat.CentrePlan}, {@link
- *       comparand.stat.PowerPlan}, {@link comparand.stat.EquivalencePlan}.
+ *       comparand.stat.PowerPlan}, {@link comparand.stat.EquivalencePlan}; {@link comparand.stat.ComparedGroups} says for
+ *       which groups.
  * </ul>
  *
  * <p>Where the numbers at hand allow no answer the result is a {@link comparand.stat.Derived} with its reason. Functions

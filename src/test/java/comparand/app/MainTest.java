@@ -61,6 +61,7 @@ class MainTest {
                 "check     | everything that is wrong     | LIBRARY | --findings",
                 "build     | the outputs of one dossier   | DOSSIER | --out --findings",
                 "trace     | from print or raw data       | DOSSIER ID |",
+                "plan      | answer that is open          | DOSSIER |",
                 "catalogue | Lists the metrics            | METRIC  | --library",
                 "start     | Writes a new library         | DIR     |"
             })
@@ -92,7 +93,7 @@ class MainTest {
     }
 
     @ParameterizedTest(name = "{0} --version")
-    @ValueSource(strings = {"", "check", "build", "trace", "catalogue", "start"})
+    @ValueSource(strings = {"", "check", "build", "trace", "plan", "catalogue", "start"})
     void theVersionNamesTheToolAndItsNumber(String command) {
         var run = command.isEmpty() ? CommandLineUse.run("--version") : CommandLineUse.run(command, "--version");
 
@@ -103,7 +104,7 @@ class MainTest {
     @ParameterizedTest(name = "{0} for {1}")
     @CsvSource(
             useHeadersInDisplayName = false,
-            value = {"bild, build", "chekc, check", "catalog, catalogue", "tarce, trace", "strat, start"})
+            value = {"bild, build", "chekc, check", "catalog, catalogue", "tarce, trace", "paln, plan", "strat, start"})
     void aMistypedCommandIsWrongUsageAndTheNearestIsNamed(String typed, String meant) {
         var run = CommandLineUse.run(typed, "somewhere");
 
@@ -134,7 +135,7 @@ class MainTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(
             useHeadersInDisplayName = false,
-            value = {"check, LIBRARY", "build, DOSSIER", "trace, DOSSIER", "start, DIR"})
+            value = {"check, LIBRARY", "build, DOSSIER", "trace, DOSSIER", "plan, DOSSIER", "start, DIR"})
     void aMissingArgumentIsWrongUsageAndNamed(String command, String parameter) {
         var run = CommandLineUse.run(command);
 

@@ -1,11 +1,13 @@
 package comparand.compose;
 
+import comparand.model.Standing;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -55,6 +57,19 @@ final class WordCalls {
         var prefixes = new TreeSet<String>();
         sources().forEach(s -> prefixes.addAll(find(PREFIX, s.text())));
         return prefixes;
+    }
+
+    /** The rows of the key: one a standing, those listed in the source, and the two abbreviations. */
+    static List<String> keyRows() {
+        var rows = new ArrayList<String>(List.of("NA", "NR"));
+        for (var standing : Standing.values()) {
+            var name = standing.name();
+            rows.add(name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT).replace('_', '-'));
+        }
+        for (var list : inFile("Key.java", "(?:SIGNS|IN_WORKBOOK) =\\s+List\\.of\\(([^)]*)\\)")) {
+            literals(list).forEach(s -> rows.addAll(List.of(s, s + ".name")));
+        }
+        return rows;
     }
 
     static List<String> literals(String source) {

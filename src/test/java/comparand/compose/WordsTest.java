@@ -7,6 +7,11 @@ import comparand.metric.Better;
 import comparand.metric.Effect;
 import comparand.model.Answer;
 import comparand.model.ConditionVerdict;
+import comparand.model.Missing;
+import comparand.model.Needed;
+import comparand.model.PlanAim;
+import comparand.model.Planned;
+import comparand.model.PlanningSd;
 import comparand.model.SetAside;
 import comparand.model.SourcesTogether;
 import comparand.model.Standing;
@@ -67,9 +72,16 @@ class WordsTest {
             Map.entry("distortion.number.", List.of("higher", "lower")),
             Map.entry("distortion.device.", List.of("higher", "lower", "none", "unknown")),
             Map.entry("distortion.", List.of("none", "unknown")),
+            Map.entry("gap.", List.of("margin", "no-margin", "declared", "asked", "unlike", "sources")),
+            Map.entry("missing.", names(Missing.What.values())),
+            Map.entry("settle.", names(PlanAim.Kind.values())),
+            Map.entry("settle.sd.", names(PlanningSd.From.values())),
+            Map.entry("needed.", names(Needed.Kind.values())),
+            Map.entry("needed.brief.", names(Needed.Kind.values())),
+            Map.entry("needed.where.", names(Planned.Groups.values())),
             Map.entry("sheet.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
             Map.entry("sheet.about.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
-            Map.entry("key.", keyRows()),
+            Map.entry("key.", WordCalls.keyRows()),
             Map.entry("caution.", List.of("1", "2", "3", "4", "5", "6", "7", "8")));
 
     /** Kinds of text by how their keys begin: those that are sentences end with a full stop, the others never do. */
@@ -83,6 +95,9 @@ class WordsTest {
             "scenario.none",
             "scenario.some",
             "table.said.",
+            "gaps.",
+            "matters.",
+            "settle.",
             "table.no-local",
             "table.no-published");
 
@@ -262,19 +277,6 @@ class WordsTest {
                 .results()
                 .map(m -> m.group(1))
                 .collect(Collectors.toSet());
-    }
-
-    /** The rows of the key: one a standing, those listed in the source, and the two abbreviations. */
-    private static List<String> keyRows() {
-        var rows = new ArrayList<String>(List.of("NA", "NR"));
-        for (var standing : Standing.values()) {
-            var name = standing.name();
-            rows.add(name.charAt(0) + name.substring(1).toLowerCase(Locale.ROOT).replace('_', '-'));
-        }
-        for (var list : WordCalls.inFile("Key.java", "(?:SIGNS|IN_WORKBOOK) =\\s+List\\.of\\(([^)]*)\\)")) {
-            WordCalls.literals(list).forEach(s -> rows.addAll(List.of(s, s + ".name")));
-        }
-        return rows;
     }
 
     private static List<String> names(Enum<?>[] values) {

@@ -82,6 +82,16 @@ class ForbiddenWordsTest {
         });
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {Libraries.DEMO, Libraries.FILTERS})
+    @DisplayName("no plan on the terminal uses a forbidden word")
+    void plans(String dossier) {
+        var plan = CommandLineUse.run("plan", dossier);
+
+        assertThat(plan.code()).as(plan.err()).isZero();
+        assertThat(plan.out()).contains("what to measure next").doesNotContainPattern(FORBIDDEN);
+    }
+
     @Test
     @DisplayName("the catalogue uses no forbidden word")
     void catalogue() throws IOException {

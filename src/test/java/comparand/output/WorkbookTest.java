@@ -37,6 +37,7 @@ class WorkbookTest {
             "Scenarios",
             "Conditions",
             "Not comparable",
+            "Unknowns",
             "Local results",
             "Lines",
             "Local data",

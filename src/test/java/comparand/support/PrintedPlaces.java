@@ -32,6 +32,7 @@ public final class PrintedPlaces {
             Map.entry("Characteristics", List.of("devices", "comparands")),
             Map.entry("Questions", List.of("run", "questions")),
             Map.entry("Units and cases by hospital and device", List.of("row-log", "devices", "run")),
+            Map.entry("What is not known", List.of()),
             Map.entry("Local data", List.of("row-log", "devices", "run")),
             Map.entry("Row log", List.of("row-log")),
             Map.entry("Tolerances", List.of("questions")),
@@ -87,6 +88,9 @@ public final class PrintedPlaces {
     private TracedNumbers row(BookRow row) {
         var id = row.text("Id");
         var other = row.text("Other id");
+        if (row.sheet().equals("Unknowns")) {
+            return with(all("unknowns").filter(u -> text(u, "id").equals(id)).toList());
+        }
         if (!id.isEmpty() && !Set.of("Set aside", "Scenarios").contains(row.sheet())) {
             var nodes = new ArrayList<JsonNode>();
             var values = Set.copyOf(List.of(id, other));
@@ -144,6 +148,10 @@ public final class PrintedPlaces {
 
     /** Texts with the part they come from: those of a row or point about one pair only from that pair. */
     private Stream<Place> placed(Element element, String where, String kind, TracedNumbers from, boolean byPair) {
+        if (where.endsWith("What is not known") && element.type().equals("TR")) {
+            var unknown = with(unknownIn(element.text()));
+            return element.all().map(e -> new Place(where, kind, e.text(), OptionalDouble.empty(), unknown));
+        }
         boolean ofPair =
                 byPair && (element.type().equals("TR") || element.type().equals("P"));
         var own = ofPair ? pairIn(element.text()).orElse(from) : from;
@@ -176,6 +184,16 @@ public final class PrintedPlaces {
                     nodes.add(results.get("run").get("family-size"));
                 });
         return nodes.isEmpty() ? Optional.empty() : Optional.of(with(nodes));
+    }
+
+    /** The row of an unknown holds what is said of that one, and of no other. */
+    private List<JsonNode> unknownIn(String row) {
+        var plain = NumberTokens.plain(row).replaceAll("\\s+", "");
+        return all("unknowns")
+                .filter(u -> plain.contains(NumberTokens.plain(text(u, "what")).replaceAll("\\s+", "")))
+                .filter(u ->
+                        plain.contains(NumberTokens.plain(text(u, "device")).replaceAll("\\s+", "")))
+                .toList();
     }
 
     private TracedNumbers metric(JsonNode question) {

@@ -29,6 +29,9 @@ public record ResultSet(
         @Says("What becomes of the answers under each scenario of the dossier")
         List<ScenarioResult> scenarios,
 
+        @Says("What is not known, by how much it could change the decision")
+        List<UnknownResult> unknowns,
+
         @Says("Published values for which there is nothing local to set beside")
         List<UnpairedResult> unpaired,
 

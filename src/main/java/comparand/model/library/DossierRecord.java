@@ -61,7 +61,10 @@ public record DossierRecord(
         Optional<Located<String>> primary,
 
         @Meaning("What else might have been decided; what would change is printed")
-        List<ScenarioRecord> scenarios) {
+        List<ScenarioRecord> scenarios,
+
+        @Meaning("What matters for the decision and no metric here tests")
+        List<UnknownRecord> unknowns) {
 
     private static final int SMALLEST_GROUP = 5;
 

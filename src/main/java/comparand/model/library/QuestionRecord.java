@@ -21,4 +21,7 @@ public record QuestionRecord(
         Entries<OneOrMore<Located<String>>> definition,
 
         @Meaning("The steps that are compared between devices; all steps that two devices share unless given")
-        Optional<StepsRecord> at) {}
+        Optional<StepsRecord> at,
+
+        @Meaning("What a further measurement is to be planned by")
+        Optional<PlanRecord> plan) {}
