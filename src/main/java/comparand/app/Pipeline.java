@@ -3,6 +3,7 @@ package comparand.app;
 import comparand.check.Checker;
 import comparand.compare.Comparer;
 import comparand.compare.Scenarios;
+import comparand.compare.Unknowns;
 import comparand.compose.Composer;
 import comparand.compose.RunFacts;
 import comparand.diag.Diagnostic;
@@ -40,11 +41,12 @@ final class Pipeline {
                 .then(checked -> LocalStudies.compute(checked).then(local -> Normaliser.normalise(checked, local)));
     }
 
-    /** The answers of the run, and what becomes of them under each scenario. Raw data are read once for all. */
+    /** The answers of the run, what becomes of them under each scenario, what stays open. Raw data are read once for all. */
     static Outcome<Compared> compared(DossierFile dossier) {
         return checked(dossier)
                 .then(checked -> LocalStudies.compute(checked)
-                        .then(local -> answered(checked, local).then(run -> underScenarios(checked, local, run))));
+                        .then(local -> answered(checked, local).then(run -> underScenarios(checked, local, run))))
+                .map(Unknowns::in);
     }
 
     private static Outcome<Compared> answered(Checked checked, LocalResults local) {

@@ -56,11 +56,7 @@ public final class Comparer {
     }
 
     private Optional<Margin> margin(Pairing pairing) {
-        return margin(pairing.ours().metric());
-    }
-
-    private Optional<Margin> margin(Metric metric) {
-        return margins.getOrDefault(metric.id(), Optional.empty());
+        return margins.getOrDefault(pairing.ours().metric().id(), Optional.empty());
     }
 
     /**
@@ -90,7 +86,7 @@ public final class Comparer {
                 && !primary.equals(Optional.of(pairing.ours().metric().id()));
     }
 
-    private static Optional<Margin> margin(Metric metric, QuestionRecord question) {
+    static Optional<Margin> margin(Metric metric, QuestionRecord question) {
         var reason = question.reason().map(Located::value).orElse("");
         return question.margin()
                 .flatMap(m -> m.value().amount())

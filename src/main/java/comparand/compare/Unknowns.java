@@ -3,6 +3,7 @@ package comparand.compare;
 import comparand.metric.Metric;
 import comparand.metric.Nature;
 import comparand.model.Comparand;
+import comparand.model.Compared;
 import comparand.model.Comparison;
 import comparand.model.LocalPart;
 import comparand.model.Margin;
@@ -20,20 +21,17 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /** Everything that is open after the comparisons, ranked by whether it could change the decision. */
-final class Unknowns {
+public final class Unknowns {
 
     private final Matched matched;
     private final List<Comparison> comparisons;
-    private final Function<Metric, Optional<Margin>> margins;
     private final Map<Metric, QuestionRecord> questions = new LinkedHashMap<>();
 
-    Unknowns(Matched matched, List<Comparison> comparisons, Function<Metric, Optional<Margin>> margins) {
-        this.matched = matched;
-        this.comparisons = comparisons;
-        this.margins = margins;
+    private Unknowns(Compared compared) {
+        this.matched = compared.matched();
+        this.comparisons = compared.comparisons();
         var checked = matched.evidence().checked();
         for (var question : checked.dossier().questions()) {
             var metric = checked.library().catalogue().find(question.metric().value());
@@ -41,7 +39,12 @@ final class Unknowns {
         }
     }
 
-    List<Unknown> ranked() {
+    /** The same comparisons with what is not known after them. */
+    public static Compared in(Compared compared) {
+        return compared.withUnknowns(new Unknowns(compared).ranked());
+    }
+
+    private List<Unknown> ranked() {
         var all = new ArrayList<Unknown>();
         var dossier = matched.evidence().checked().dossier();
         var open = comparisons.stream()
@@ -71,7 +74,7 @@ final class Unknowns {
     private Planner planner(Metric metric) {
         return new Planner(
                 metric,
-                margins.apply(metric),
+                margin(metric),
                 Optional.ofNullable(questions.get(metric)).flatMap(QuestionRecord::plan));
     }
 
@@ -87,7 +90,7 @@ final class Unknowns {
         var unit = most.flatMap(c -> c.sizes().independent()).map(s -> s.of()).orElse(SampleUnit.UNITS);
         return Optional.of(new Unknown.Unmeasured(
                 metric,
-                margins.apply(metric),
+                margin(metric),
                 device,
                 most,
                 metric.nature() == Nature.EVENT
@@ -103,6 +106,10 @@ final class Unknowns {
 
     private static int count(Comparand local) {
         return local.sizes().independent().map(s -> s.count()).orElse(0);
+    }
+
+    private Optional<Margin> margin(Metric metric) {
+        return Optional.ofNullable(questions.get(metric)).flatMap(q -> Comparer.margin(metric, q));
     }
 
     private record Sides(Metric metric, String device, String other) {}
@@ -155,7 +162,7 @@ final class Unknowns {
 
             @Override
             public Integer asked(Unknown.Asked u) {
-                return u.metrics().stream().anyMatch(m -> margins.apply(m).isPresent()) ? 30 : 31;
+                return u.metrics().stream().anyMatch(m -> margin(m).isPresent()) ? 30 : 31;
             }
 
             @Override

@@ -258,7 +258,6 @@ class WorkbookTest {
                 .flatMap(r -> r.cells().stream())
                 .map(c -> c.shown().replace('\u00a0', ' '))
                 .toList();
-
         var questions = Built.all(built.results().get("questions")).stream()
                 .filter(q -> q.has("margin"))
                 .toList();
