@@ -17,6 +17,9 @@ import java.util.Optional;
 /** What changes under each scenario: a section of the page, and a sheet. */
 final class ScenarioTables {
 
+    /** The columns of the sheet that are printed, one page wide. */
+    private static final int ON_PAPER = 6;
+
     private final Run run;
     private final Cells cells;
     private final List<ScenarioResult> scenarios;
@@ -112,7 +115,12 @@ final class ScenarioTables {
             });
         }
         return new Table(
-                "Scenarios", "", columns, rows.isEmpty() ? List.of(cells.nothing(columns.size())) : rows, List.of());
+                "Scenarios",
+                "",
+                columns,
+                rows.isEmpty() ? List.of(cells.nothing(columns.size())) : rows,
+                List.of(),
+                ON_PAPER);
     }
 
     private String said(Optional<String> shown, Optional<String> sentence) {

@@ -29,6 +29,9 @@ final class Workbook {
 
     static final String NAME = "evidence-workbook";
 
+    /** The columns of local results that are printed, one page wide; what follows is for the screen. */
+    private static final int LOCAL_ON_PAPER = 10;
+
     private final Run run;
     private final Edition edition;
     private final Cells cells;
@@ -169,7 +172,7 @@ final class Workbook {
         var rows = run.compared().matched().evidence().localResults().stream()
                 .map(this::local)
                 .toList();
-        return new Table("LocalResults", "", columns, rows, List.of());
+        return new Table("LocalResults", "", columns, rows, List.of(), LOCAL_ON_PAPER);
     }
 
     private List<Cell> local(Comparand c) {
