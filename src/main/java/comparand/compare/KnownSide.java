@@ -4,14 +4,14 @@ import comparand.model.Summary;
 import comparand.stat.MeanEstimate;
 import java.util.Optional;
 
-/** What a published side keeps of uncertainty, however much we measure. */
+/** What one side of a pair is known to be, with all of its uncertainty. */
 final class KnownSide {
 
     private KnownSide() {}
 
     /** Its mean with its standard error, rounding and reading included; empty where there is no single figure. */
-    static Optional<MeanEstimate> of(Summary published) {
-        return published.fold(new Summary.Cases<>() {
+    static Optional<MeanEstimate> of(Summary summary) {
+        return summary.fold(new Summary.Cases<>() {
             @Override
             public Optional<MeanEstimate> sampled(Summary.Sampled s) {
                 return Optional.of(s.estimate().widenedBy(s.halfWidth()));

@@ -127,15 +127,11 @@ final class Pooling {
         return (Summary.Sampled) c.pairing().theirs().summary();
     }
 
-    /** With what rounding or reading adds. */
     private static MeanEstimate theirs(Comparison c) {
-        var summary = theirSummary(c);
-        return summary.estimate().widenedBy(summary.halfWidth());
+        return KnownSide.of(c.pairing().theirs().summary()).orElseThrow();
     }
 
     private static MeanEstimate ours(Comparison c) {
-        return c.pairing().ours().summary() instanceof Summary.Estimated e
-                ? e.estimate()
-                : ((Summary.Sampled) c.pairing().ours().summary()).estimate();
+        return KnownSide.of(c.pairing().ours().summary()).orElseThrow();
     }
 }

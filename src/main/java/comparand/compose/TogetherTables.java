@@ -6,14 +6,19 @@ import comparand.metric.Metric;
 import comparand.model.Answer;
 import comparand.model.SourcesTogether;
 import comparand.model.SourcesTogether.Several;
+import comparand.model.SourcesTogether.Two;
 import comparand.stat.Interval;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Tables of what several sources say together: short for the page, with every number for the sheet. */
 final class TogetherTables {
+
+    /** Columns that only a pool fills. */
+    private static final int POOLED = 9;
 
     private final Run run;
     private final Cells cells;
@@ -87,45 +92,47 @@ final class TogetherTables {
                 Cell.words(run.names().brief(together.ours().device())),
                 Cell.words(sources(together)),
                 number(together.each().size(), 0)));
-        together.fold(
-                two -> {
-                    var interval = two.apart().interval(Answer.LEVEL);
-                    for (int i = 0; i < 9; i++) {
-                        row.add(cells.none());
-                    }
-                    return difference(row, together, two.apart().value(), interval);
-                },
-                several -> {
-                    int d = run.together().decimals(several);
-                    var pool = several.pool();
-                    var tau2 = pool.tau2Interval(Answer.LEVEL);
-                    row.add(number(pool.mean().mean(), d));
-                    range(row, pool.mean().interval(Answer.LEVEL), d);
-                    row.add(number(Math.sqrt(pool.random().tau2()), d));
-                    range(row, new Interval(Math.sqrt(tau2.low()), Math.sqrt(tau2.high())), d);
-                    row.add(run.figures().cell(pool.common().i2(), 2, "", ""));
-                    range(row, several.expected(), d);
-                    return difference(
-                            row,
-                            together,
-                            several.againstMean().difference().value(),
-                            several.againstMean().interval());
-                });
+        row.addAll(together.fold(this::apart, this::pooled));
         row.add(Cell.words(sentences(together)));
         row.add(Cell.verbatim(together.ours().id()));
         return row;
     }
 
-    private boolean difference(List<Cell> row, SourcesTogether together, double value, Interval interval) {
-        var metric = together.ours().metric();
-        row.add(cells.difference(metric, value, Optional.of(interval), 0));
-        row.add(cells.limitOfDifference(metric, interval, true));
-        return row.add(cells.limitOfDifference(metric, interval, false));
+    /** Of two, what sets them apart stands where the difference from the mean of sources would. */
+    private List<Cell> apart(Two two) {
+        return Stream.concat(
+                        Stream.generate(cells::none).limit(POOLED),
+                        difference(two, two.apart().value(), two.apart().interval(Answer.LEVEL)))
+                .toList();
     }
 
-    private void range(List<Cell> row, Interval interval, int decimals) {
-        row.add(number(interval.low(), decimals));
-        row.add(number(interval.high(), decimals));
+    private List<Cell> pooled(Several several) {
+        int decimals = run.together().decimals(several);
+        var pool = several.pool();
+        var tau2 = pool.tau2Interval(Answer.LEVEL);
+        var against = several.againstMean();
+        return Stream.of(
+                        Stream.of(number(pool.mean().mean(), decimals)),
+                        range(pool.mean().interval(Answer.LEVEL), decimals),
+                        Stream.of(number(Math.sqrt(pool.random().tau2()), decimals)),
+                        range(new Interval(Math.sqrt(tau2.low()), Math.sqrt(tau2.high())), decimals),
+                        Stream.of(number(pool.common().i2(), 2)),
+                        range(several.expected(), decimals),
+                        difference(several, against.difference().value(), against.interval()))
+                .flatMap(c -> c)
+                .toList();
+    }
+
+    private Stream<Cell> difference(SourcesTogether together, double value, Interval interval) {
+        var metric = together.ours().metric();
+        return Stream.of(
+                cells.difference(metric, value, Optional.of(interval), 0),
+                cells.limitOfDifference(metric, interval, true),
+                cells.limitOfDifference(metric, interval, false));
+    }
+
+    private Stream<Cell> range(Interval interval, int decimals) {
+        return Stream.of(number(interval.low(), decimals), number(interval.high(), decimals));
     }
 
     private Cell number(double value, int decimals) {

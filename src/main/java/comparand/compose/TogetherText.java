@@ -141,6 +141,7 @@ final class TogetherText {
     }
 
     int decimals(Several several) {
-        return figures.ofDifference(several.ours().metric(), several.expected());
+        return figures.ofDifference(
+                several.ours().metric(), several.pool().mean().interval(Answer.LEVEL));
     }
 }
