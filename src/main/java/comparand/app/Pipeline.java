@@ -41,6 +41,11 @@ final class Pipeline {
                 .then(checked -> LocalStudies.compute(checked).then(local -> Normaliser.normalise(checked, local)));
     }
 
+    /** The answers alone, for who asks about one value. */
+    static Outcome<Compared> answers(DossierFile dossier) {
+        return checked(dossier).then(checked -> LocalStudies.compute(checked).then(local -> answered(checked, local)));
+    }
+
     /** The answers of the run, what becomes of them under each scenario, what stays open. Raw data are read once for all. */
     static Outcome<Compared> compared(DossierFile dossier) {
         return checked(dossier)

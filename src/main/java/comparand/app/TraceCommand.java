@@ -38,7 +38,7 @@ final class TraceCommand implements Callable<Integer> {
     }
 
     private int trace(DossierFile file) {
-        return Pipeline.compared(file)
+        return Pipeline.answers(file)
                 .fold((compared, findings) -> trace(compared), findings -> stopped(findings, file.library()));
     }
 
