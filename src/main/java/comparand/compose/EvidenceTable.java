@@ -36,10 +36,10 @@ final class EvidenceTable {
     Document document() {
         var sections = new ArrayList<Section>();
         sections.add(new MainPoints(run).section());
-        sections.add(unknowns.section());
         run.questions()
                 .forEach((question, metric) ->
                         sections.add(new QuestionChapter(run, cells, question, metric).section()));
+        sections.add(unknowns.section());
         new ScenarioTables(run, cells, results.scenarios()).section().ifPresent(sections::add);
         sections.add(new Section(
                 say("sheet.characteristics"), say("sheet.about.characteristics"), List.of(shared.characteristics())));
