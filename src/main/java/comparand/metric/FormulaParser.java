@@ -33,7 +33,9 @@ final class FormulaParser {
     private final String text;
     private final Set<String> letters;
     private int at;
-    private int depth;
+    /** Of brackets, signs and powers one in another; the formula itself is none. */
+    private int depth = -1;
+
     private int parts;
 
     private FormulaParser(String text, Set<String> letters) {
@@ -59,7 +61,6 @@ final class FormulaParser {
         var parser = new FormulaParser(plain, letters);
         try {
             var root = parser.sum();
-            parser.blanks();
             if (parser.at < plain.length()) {
                 throw parser.unreadable(
                         parser.at, 1, "`%s` does not belong here".formatted(text.charAt(parser.at)), signs());

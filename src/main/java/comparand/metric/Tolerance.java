@@ -5,6 +5,7 @@ import comparand.unit.Parsed;
 import comparand.unit.Printed;
 import comparand.unit.QuantityText;
 import comparand.unit.Unit;
+import java.util.List;
 
 /** How far two values of a condition may lie apart and still count as the same. */
 public sealed interface Tolerance {
@@ -50,7 +51,9 @@ public sealed interface Tolerance {
         boolean ofValue = body.endsWith("% of the value");
         var amount = ofValue ? body.substring(0, body.length() - " of the value".length()) : body;
         return QuantityText.quantity(amount, decimal).then(printed -> {
-            boolean percent = printed.unit().spelling().equals("%");
+            // percentage points are the same unit, and a difference
+            boolean percent =
+                    List.of("%", "percent", "pct").contains(printed.unit().spelling());
             if (printed.number().value().signum() < 0) {
                 return Parsed.fault(
                         0,
@@ -73,9 +76,10 @@ public sealed interface Tolerance {
                         0,
                         text.length(),
                         "`%s` may mean per cent of the value or percentage points".formatted(body),
-                        "write `%s of the value` or `%s percentage points`".formatted(body, printed.number()));
+                        "write `%s %% of the value` or `%s percentage points`"
+                                .formatted(printed.number(), printed.number()));
             }
-            if (printed.unit().isNumber() && unit.spelling().equals("%")) {
+            if (printed.unit().isNumber() && unit.code().equals("%")) {
                 return Parsed.fault(
                         0,
                         text.length(),

@@ -11,6 +11,8 @@ import net.jqwik.api.Label;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
 
 /** What arithmetic demands of bubbles, their bins and reductions, whatever the counts. */
 class BubbleLawsTest {
@@ -105,6 +107,23 @@ class BubbleLawsTest {
         assertThat(geometric).isBetween((double) from, middle);
         assertThat(middle).isLessThan(cube);
         assertThat(cube).isLessThan(from + width);
+    }
+
+    @Test
+    @DisplayName("number and volume have letters of their own; fewer bubbles are better only after the device")
+    void numberAndVolume() {
+        assertThat(BubbleReduction.count().symbol()).isEqualTo("ΔN/N");
+        assertThat(BubbleReduction.volume().symbol()).isEqualTo("ΔV/V");
+        assertThat(BubbleReduction.countLogarithm().symbol()).isEqualTo("LR N");
+        assertThat(BubbleReduction.volumeLogarithm().symbol()).isEqualTo("LR V");
+        assertThat(BubbleReduction.count().confusedWith()).containsExactly("bubble-volume-reduction");
+        assertThat(BubbleReduction.volume().confusedWith()).containsExactly("bubble-count-reduction");
+        for (var upstream : new Metric[] {Bubbles.count(true), Bubbles.volume(true)}) {
+            assertThat(upstream.better()).isEqualTo(Better.NEITHER);
+        }
+        for (var downstream : new Metric[] {Bubbles.count(false), Bubbles.volume(false)}) {
+            assertThat(downstream.better()).isEqualTo(Better.LESS);
+        }
     }
 
     private static double diameter(int from, int to, String rule) {

@@ -5,66 +5,69 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** A metric enters the catalogue with a source and, if it has a formula, with worked values that come out. */
+/** All metrics a library may speak of, and what is found in them by name. */
 class CatalogueTest {
 
-    @TestFactory
-    Stream<DynamicTest> everyWorkedValueIsReproducedToItsPrintedDigits() {
-        return Catalogue.shipped().all().stream()
-                .flatMap(m -> m.worked().stream()
-                        .map(w -> dynamicTest(m.id() + " is " + w.result() + " (" + w.citation() + ")", () -> {
-                            double computed = computed(m, w);
-                            assertThat(computed)
-                                    .isCloseTo(
-                                            w.result().in(m.unit()),
-                                            within(w.result().halfUnitIn(m.unit()) * (1 + 1e-9)));
-                        })));
+    private static Metric declared(String id, Condition condition) {
+        return Metric.named(id, id)
+                .symbol("x")
+                .meaning("Declared by the author of a library")
+                .condition(new ConditionUse(condition, Role.DECIDES, Tolerance.EQUAL, Influence.UNKNOWN))
+                .cites(Citation.commonPractice("x"))
+                .build();
     }
 
-    @TestFactory
-    Stream<DynamicTest> everyMetricIsWhole() {
-        return Catalogue.shipped().all().stream()
-                .map(m -> dynamicTest(m.id(), () -> {
-                    assertThat(m.id()).matches("[a-z0-9]+(-[a-z0-9]+)*");
-                    assertThat(m.citations()).isNotEmpty();
-                    assertThat(m.derivations().isEmpty()).isEqualTo(m.worked().isEmpty());
-                    assertThat(m.possible().low())
-                            .isLessThanOrEqualTo(m.plausible().low());
-                    assertThat(m.possible().high())
-                            .isGreaterThanOrEqualTo(m.plausible().high());
-                    assertThat(m.conditions().stream().map(u -> u.condition().id()))
-                            .doesNotHaveDuplicates();
-                    m.derivations().stream()
-                            .filter(d -> !d.inputs().isEmpty())
-                            .forEach(d -> assertThat(d.inputs().stream().map(Input::symbol))
-                                    .allSatisfy(s -> assertThat(d.formula()).contains(s)));
-                    if (m.nature() == Nature.MEASURED && m.better() != Better.NEITHER) {
-                        assertThat(m.conditions())
-                                .as("a device metric that is measured depends on something")
-                                .anyMatch(u -> u.role() == Role.DECIDES);
-                    }
-                    m.conditions().forEach(u -> {
-                        boolean claims = u.influence().more() == Effect.RAISES
-                                || u.influence().more() == Effect.LOWERS
-                                || !u.influence().instead().isEmpty();
-                        assertThat(claims && u.influence().because().isBlank())
-                                .as(u.condition().id() + ": a direction has a reason")
-                                .isFalse();
-                        assertThat(u.condition().words())
-                                .containsAll(u.influence().instead().keySet());
-                    });
-                }));
+    @Test
+    void whatALibraryDeclaresStandsAfterWhatIsShipped() {
+        var humidity = Condition.number("room-humidity", "humidity of the room", "humidity", "%");
+        var more = Catalogue.shipped().with(List.of(declared("second-last", humidity), declared("last", humidity)));
+
+        assertThat(more.ids()).startsWith("pressure-drop").endsWith("second-last", "last");
+        assertThat(more.ids()).hasSize(Catalogue.shipped().ids().size() + 2);
+        assertThat(more.condition("room-humidity")).contains(humidity);
+        assertThat(more.conditions()).containsValue(humidity);
+        assertThat(Catalogue.shipped().condition("room-humidity")).isEmpty();
+        assertThat(Catalogue.shipped().find("last")).isEmpty();
+        assertThat(more.find("last").map(Metric::id)).contains("last");
+    }
+
+    @Test
+    void anIdStandsForOneMetric() {
+        assertThatThrownBy(() -> Catalogue.shipped().with(List.of(declared("pressure-drop", Conditions.PUMP))))
+                .hasMessage("two metrics are called pressure-drop");
+    }
+
+    /** What a data column may be mapped to. */
+    @Test
+    void everyQuantityOfAFormulaIsFoundByItsId() {
+        var asked = Cards.built().stream()
+                .flatMap(m -> m.derivations().stream())
+                .flatMap(d -> d.inputs().stream())
+                .toList();
+        var known = Catalogue.shipped().inputs();
+
+        assertThat(known.values()).containsExactlyInAnyOrderElementsOf(Set.copyOf(asked));
+        assertThat(asked).allSatisfy(i -> {
+            assertThat(Catalogue.shipped().input(i.id())).contains(i);
+            assertThat(known).containsEntry(i.id(), i);
+        });
+        assertThat(Catalogue.shipped().input("mood-of-the-operator")).isEmpty();
+    }
+
+    @Test
+    void everyConditionOfTheVocabularyIsKnownBeforeAnyMetricNamesIt() {
+        assertThat(Catalogue.shipped().conditions()).containsAllEntriesOf(Conditions.all());
+        assertThat(Catalogue.shipped().conditions().keySet())
+                .startsWith(Conditions.ids().toArray(String[]::new));
+        assertThat(Catalogue.shipped().condition("blood-flow")).contains(Conditions.BLOOD_FLOW);
     }
 
     @Test
@@ -133,60 +136,5 @@ class CatalogueTest {
                     .as("variants are proportional")
                     .isCloseTo(2 * there, within(1e-12));
         });
-    }
-
-    @Test
-    void aCardThatIsNotWholeIsRefused() {
-        assertThatThrownBy(() -> Metric.named("m", "m").symbol("m").meaning("m").build())
-                .hasMessageContaining("citation");
-        assertThatThrownBy(() -> Metric.named("m", "m")
-                        .cites(Citation.commonPractice("x"))
-                        .build())
-                .hasMessageContaining("symbol");
-        assertThatThrownBy(() -> Metric.named("m", "m")
-                        .symbol("m")
-                        .meaning("m")
-                        .cites(Citation.commonPractice("x"))
-                        .derived(new Derivation(
-                                "a",
-                                List.of(Input.of("a", "a", "a", "1")),
-                                Definition.NONE,
-                                Citation.derived("x"),
-                                in -> 1))
-                        .build())
-                .hasMessageContaining("worked value");
-        assertThatThrownBy(() -> Metric.named("m", "m")
-                        .symbol("m")
-                        .meaning("m")
-                        .cites(Citation.commonPractice("x"))
-                        .interpolatesOver(Conditions.BLOOD_FLOW)
-                        .build())
-                .hasMessageContaining("blood-flow");
-    }
-
-    /** By the way whose variant is worked, and among several by the one that takes the most of what is given. */
-    private static double computed(Metric metric, WorkedValue worked) {
-        var definition = new TreeMap<>(metric.standardDefinition().aspects());
-        definition.putAll(worked.definition().aspects());
-        var wanted = new Definition(definition);
-        var way = metric.derivations().stream()
-                .filter(d -> d.gives().aspects().entrySet().stream()
-                        .allMatch(e -> e.getValue().equals(definition.get(e.getKey()))))
-                .filter(d -> d.inputs().stream().allMatch(i -> worked.inputs().containsKey(i.id())))
-                .max(Comparator.comparingInt(d -> d.inputs().size()))
-                .orElseThrow();
-        int n = worked.inputs().keySet().stream()
-                .mapToInt(id -> worked.rows(id).size())
-                .max()
-                .orElse(1);
-        var rows = new ArrayList<Map<String, Double>>();
-        for (int row = 0; row < n; row++) {
-            var numbers = new HashMap<String, Double>();
-            for (var input : way.inputs()) {
-                numbers.put(input.id(), worked.rows(input.id()).get(row).in(input.unit()));
-            }
-            rows.add(numbers);
-        }
-        return Computed.gathered(way, rows, wanted);
     }
 }

@@ -55,6 +55,24 @@ class GatheringTest {
                 .isCloseTo(0.56635, within(0.000005));
     }
 
+    /** Where the origin lies is a matter of the scale: K or °C, pressure above that of the room or above nothing. */
+    @Test
+    @DisplayName(
+            "(1, 2), (2, 4), (4, 7): slope (38 - 91/3) / (21 - 49/3) = 23/14, also with 100 000 000 added to x or y")
+    void aLineKeepsItsDigitsFarFromTheOrigin() {
+        for (double right : new double[] {0, 1e8}) {
+            for (double up : new double[] {0, 1e8}) {
+                var x = new double[] {right + 1, right + 2, right + 4};
+                var y = new double[] {up + 2, up + 4, up + 7};
+                var line = fit(Fit.Form.WITH_INTERCEPT).line(x, y).orElseThrow();
+
+                assertThat(line.slope()).isCloseTo(23.0 / 14, within(1e-12));
+                // the middle of the points is on it; at 1e8 doubles stand 1.5e-8 apart
+                assertThat(line.at(right + 7.0 / 3)).isCloseTo(up + 13.0 / 3, within(1e-7));
+            }
+        }
+    }
+
     @Test
     void pointsThatFixNoLineGiveNone() {
         assertThat(fit(Fit.Form.WITH_INTERCEPT).of(new double[] {1}, new double[] {2}))

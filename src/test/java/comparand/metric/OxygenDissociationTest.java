@@ -89,8 +89,11 @@ class OxygenDissociationTest {
 
     @Test
     @DisplayName(
-            "equation 3 at 100 mmHg: 0.059661 /K, with (P/100)^3.88; the misreading (0.243 P/100)^3.88 gives 0.070761")
+            "equation 3 at 100 mmHg: 0.059661 /K, with (P/100)^3.88; the misreading (0.243 P/100)^3.88 gives 0.070761;"
+                    + " at 40 mmHg 0.070600, at 200 mmHg 0.025670 (computed)")
     void temperatureCoefficient() {
+        assertThat(OxygenDissociation.temperatureCoefficient(40)).isCloseTo(0.070600, within(5e-7));
+        assertThat(OxygenDissociation.temperatureCoefficient(200)).isCloseTo(0.025670, within(5e-7));
         assertThat(OxygenDissociation.temperatureCoefficient(100)).isCloseTo(0.059661, within(5e-7));
         assertThat(0.058 / (Math.pow(0.243, 3.88) + 1) + 0.013).isCloseTo(0.070761, within(5e-7));
     }
