@@ -15,8 +15,9 @@ import org.junit.jupiter.api.Test;
 class GasVolumeTest {
 
     @Test
-    @DisplayName("BTPS to STPD: 0.82616 at 760 mmHg, 0.75663 at 700 (computed; MacIntyre et al., Eur Respir J 2005, from memory,"
-            + " table 5: (PB - PH₂O)/760 · 273.15/310.15, vapour 47.067 mmHg)")
+    @DisplayName(
+            "BTPS to STPD: 0.82616 at 760 mmHg, 0.75663 at 700 (computed; MacIntyre et al., Eur Respir J 2005, from memory,"
+                    + " table 5: (PB - PH₂O)/760 · 273.15/310.15, vapour 47.067 mmHg)")
     void factor() {
         assertThat(GasVolume.fromBtpsToStpd(760)).isCloseTo(0.82616, within(0.000005));
         assertThat(GasVolume.fromBtpsToStpd(700)).isCloseTo(0.75663, within(0.000005));

@@ -48,6 +48,26 @@ class HeatLawsTest {
     }
 
     @Test
+    @DisplayName("the four temperatures of an exchanger: T_b and T_w, in and out")
+    void letters() {
+        for (var side : Side.values()) {
+            var end = side == Side.INLET ? "in" : "out";
+            assertThat(side.bloodTemperature())
+                    .isEqualTo(Input.of(
+                            end + "let-blood-temperature",
+                            "T_b_" + end,
+                            "blood temperature at the " + end + "let",
+                            "°C"));
+            assertThat(side.waterTemperature())
+                    .isEqualTo(Input.of(
+                            end + "let-water-temperature",
+                            "T_w_" + end,
+                            "water temperature at the " + end + "let",
+                            "°C"));
+        }
+    }
+
+    @Test
     @DisplayName(
             "2 L/min of blood against 1 L/min of water: 7596 over 4145.568 J/(K·min), times 0.3: 0.54970 (computed)")
     void waterIsTheWeakerStream() {
