@@ -259,24 +259,4 @@ class CentreLawsTest {
         assertThatThrownBy(() -> DesignEffect.of(0.5, 0.3)).hasMessageContaining("not a cluster");
         assertThatThrownBy(() -> DesignEffect.of(5, 1.1)).hasMessageContaining("not a cluster");
     }
-
-    @Test
-    void onlyCasesOfOneCentreTellOfAFurtherCase() {
-        double[] runs = {63, 65, 68, 61};
-        var unit = LocalMean.ofOneUnit(runs);
-        var centre = LocalMean.of(List.of(runs), 0.95).orElseThrow();
-
-        // the same numbers, and another thing to be said of them
-        assertThat(unit.interval(0.95)).isEqualTo(centre.interval(0.95));
-        assertThat(unit.rule()).isEqualTo(LocalMean.Rule.ONE_UNIT);
-        assertThat(unit.cases()).isEqualTo(4);
-        assertThat(unit.coversFurther()).isFalse();
-        assertThat(centre.coversFurther()).isTrue();
-        assertThat(LocalMean.of(List.of(runs, new double[] {70, 72, 69}), 0.95)
-                        .orElseThrow()
-                        .coversFurther())
-                .isFalse();
-        assertThat(LocalMean.Rule.values())
-                .allSatisfy(rule -> assertThat(rule.formula()).containsAnyOf("SE", "√"));
-    }
 }
