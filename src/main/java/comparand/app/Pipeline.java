@@ -46,6 +46,11 @@ final class Pipeline {
         return checked(dossier).then(checked -> LocalStudies.compute(checked).then(local -> answered(checked, local)));
     }
 
+    /** The answers with what stays open, for who asks what to measure next. */
+    static Outcome<Compared> open(DossierFile dossier) {
+        return answers(dossier).map(Unknowns::in);
+    }
+
     /** The answers of the run, what becomes of them under each scenario, what stays open. Raw data are read once for all. */
     static Outcome<Compared> compared(DossierFile dossier) {
         return checked(dossier)

@@ -32,7 +32,7 @@ final class PlanCommand implements Callable<Integer> {
     public Integer call() {
         return DossierFile.of(dossier)
                 .fold(
-                        (file, none) -> Pipeline.compared(file)
+                        (file, none) -> Pipeline.open(file)
                                 .fold(
                                         (compared, findings) -> {
                                             main.console().say(new Plans(compared).text());

@@ -123,6 +123,13 @@ final class Figures {
         return number.unscaledValue().abs().toString().startsWith("1");
     }
 
+    /** Decimals of a number that somebody set, as of a difference to be found: those it was set with, up to three digits. */
+    static int asSet(double value) {
+        return Math.max(
+                0,
+                Rounding.significant(value, POINT_DIGITS).stripTrailingZeros().scale());
+    }
+
     private static int significant(double value, int digits) {
         return Math.max(0, Rounding.significant(value, digits).scale());
     }

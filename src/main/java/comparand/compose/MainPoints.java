@@ -133,8 +133,8 @@ final class MainPoints {
     private String differenceWithUnit(Metric metric, Answer.Tested tested) {
         int decimals = run.figures().ofDifference(metric, tested.interval());
         var value = run.figures().signed(tested.difference().value(), decimals);
-        var unit = metric.differenceUnit().isEmpty() ? "" : "\u00a0" + metric.differenceUnit();
-        return value + unit + " (95 % CI " + run.figures().range(tested.interval(), decimals) + ")";
+        return Figures.withDifferenceUnit(value, metric) + " (95 % CI "
+                + run.figures().range(tested.interval(), decimals) + ")";
     }
 
     private String say(String key, String... places) {

@@ -15,7 +15,6 @@ import java.util.Optional;
 /** The numbers of a plan in words: what is to be achieved, what it takes, and on which assumptions. */
 final class PlanWords {
 
-    private static final int AMOUNT_DIGITS = 3;
     private static final int SPREAD_DIGITS = 2;
 
     private final Words words;
@@ -87,11 +86,7 @@ final class PlanWords {
     /** {@code 5 mg/100 L}: a difference as it was set, a half-width to two digits. */
     String amount(PlanAim aim) {
         int decimals = aim.kind() == PlanAim.Kind.DETECT
-                ? Math.max(
-                        0,
-                        Rounding.significant(aim.amount(), AMOUNT_DIGITS)
-                                .stripTrailingZeros()
-                                .scale())
+                ? Figures.asSet(aim.amount())
                 : Rounding.decimalsFor(aim.amount(), SPREAD_DIGITS);
         return Figures.withDifferenceUnit(figures.number(aim.amount(), decimals), metric);
     }

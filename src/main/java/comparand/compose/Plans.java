@@ -159,14 +159,7 @@ public final class Plans {
     }
 
     private String plain(double value) {
-        return run.figures()
-                .number(
-                        value,
-                        Math.max(
-                                0,
-                                Rounding.significant(value, 3)
-                                        .stripTrailingZeros()
-                                        .scale()));
+        return run.figures().number(value, Figures.asSet(value));
     }
 
     /** Lines of at most 100 signs, broken at blanks. */

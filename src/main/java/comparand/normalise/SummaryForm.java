@@ -35,10 +35,6 @@ final class SummaryForm {
 
     /** Of the intervals that sources print. */
     private static final double LEVEL = 0.95;
-    /** Below these numbers quartiles and ranges say too little of a standard deviation. */
-    private static final int FEWEST_FOR_QUARTILES = 8;
-
-    private static final int FEWEST_FOR_RANGE = 5;
 
     private final Metric metric;
     private final ValueRecord value;
@@ -168,7 +164,7 @@ final class SummaryForm {
             }
             case CI95 -> fromInterval(spread, mean, n);
             case IQR ->
-                n < FEWEST_FOR_QUARTILES
+                n < MedianAndQuartiles.FEWEST
                         ? Optional.empty()
                         : Optional.of(estimated(
                                 SpreadConversion.sdFromQuartiles(end(spread, 0), end(spread, 1), n),
@@ -176,7 +172,7 @@ final class SummaryForm {
                                 n,
                                 spread));
             case RANGE ->
-                n < FEWEST_FOR_RANGE
+                n < MedianAndRange.FEWEST
                         ? Optional.empty()
                         : Optional.of(estimated(
                                 SpreadConversion.sdFromRange(end(spread, 0), end(spread, 1), n),

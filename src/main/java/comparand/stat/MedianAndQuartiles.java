@@ -5,6 +5,9 @@ import java.util.Optional;
 /** A median between the quartiles of n values. */
 public record MedianAndQuartiles(double q1, double median, double q3, int n) implements MedianSummary {
 
+    /** From fewer values quartiles say too little of a standard deviation; a convention. */
+    public static final int FEWEST = 8;
+
     public MedianAndQuartiles {
         if (!(q1 <= median && median <= q3) || Double.isInfinite(q3 - q1)) {
             throw new IllegalArgumentException("not in order: %s, %s, %s".formatted(q1, median, q3));
@@ -40,7 +43,7 @@ public record MedianAndQuartiles(double q1, double median, double q3, int n) imp
 
     @Override
     public int fewest() {
-        return 8;
+        return FEWEST;
     }
 
     @Override

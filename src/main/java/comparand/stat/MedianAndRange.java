@@ -5,6 +5,9 @@ import java.util.Optional;
 /** A median between the smallest and the largest of n values. */
 public record MedianAndRange(double min, double median, double max, int n) implements MedianSummary {
 
+    /** From fewer values extremes say too little of a standard deviation; a convention. */
+    public static final int FEWEST = 5;
+
     public MedianAndRange {
         if (!(min <= median && median <= max) || Double.isInfinite(max - min)) {
             throw new IllegalArgumentException("not in order: %s, %s, %s".formatted(min, median, max));
@@ -40,7 +43,7 @@ public record MedianAndRange(double min, double median, double max, int n) imple
 
     @Override
     public int fewest() {
-        return 5;
+        return FEWEST;
     }
 
     @Override
