@@ -5,7 +5,7 @@ import comparand.compare.Comparer;
 import comparand.compare.Scenarios;
 import comparand.compare.Unknowns;
 import comparand.compose.Composer;
-import comparand.compose.RunFacts;
+import comparand.compose.text.RunFacts;
 import comparand.diag.Diagnostic;
 import comparand.diag.Span;
 import comparand.document.Publication;

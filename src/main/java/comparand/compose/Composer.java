@@ -1,5 +1,11 @@
 package comparand.compose;
 
+import comparand.compose.results.ResultSets;
+import comparand.compose.table.EvidenceTable;
+import comparand.compose.table.Workbook;
+import comparand.compose.text.Run;
+import comparand.compose.text.RunFacts;
+import comparand.compose.text.Words;
 import comparand.diag.Diagnostic;
 import comparand.document.Edition;
 import comparand.document.Publication;

@@ -1,5 +1,9 @@
 package comparand.compose;
 
+import comparand.compose.text.AnswerText;
+import comparand.compose.text.ConditionLine;
+import comparand.compose.text.Run;
+import comparand.compose.text.Words;
 import comparand.model.Comparand;
 import comparand.model.Compared;
 import comparand.model.Comparison;

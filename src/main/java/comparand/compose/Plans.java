@@ -1,5 +1,9 @@
 package comparand.compose;
 
+import comparand.compose.results.UnknownResults;
+import comparand.compose.text.Figures;
+import comparand.compose.text.Run;
+import comparand.compose.text.Words;
 import comparand.document.result.UnknownResult;
 import comparand.document.result.UnknownResult.AimResult;
 import comparand.document.result.UnknownResult.NeededResult;

@@ -46,7 +46,11 @@ final class Floors {
         stage("normalise");
         stage("match");
         stage("compare");
-        stage("compose", "document", "document.result");
+        // composing: words first, then results as data, then one package per kind of document
+        stage("compose.text", "document");
+        stage("compose.results", "compose.text", "document.result");
+        stage("compose.table", "compose.text", "compose.results", "document", "document.result");
+        stage("compose", "compose.text", "compose.results", "compose.table", "document", "document.result");
         // floor 4: the writers see the finished document, and one library each
         room("write", "document");
         room("write.json", "document.result").with("com.fasterxml.jackson");

@@ -56,7 +56,8 @@ class ForbiddenWordsTest {
     @DisplayName("the words of the documents hold no forbidden word, so that none can come with other data")
     void words() throws IOException {
         var words = new Properties();
-        try (var in = Files.newBufferedReader(Path.of("src/main/resources/comparand/compose/words-en.properties"))) {
+        try (var in =
+                Files.newBufferedReader(Path.of("src/main/resources/comparand/compose/text/words-en.properties"))) {
             words.load(in);
         }
 

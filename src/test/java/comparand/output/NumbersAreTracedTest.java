@@ -113,16 +113,6 @@ class NumbersAreTracedTest {
                         .map(t -> new Change(p, t)))
                 .toList();
         long missed = changes.stream().filter(Change::isMissed).count();
-        var g = new java.util.TreeMap<String, int[]>();
-        for (var c : changes) {
-            var a = g.computeIfAbsent(
-                    c.place().where().replaceAll(", line \\d+", "").replaceAll("\\d", ""), k -> new int[2]);
-            a[0]++;
-            if (c.isMissed()) a[1]++;
-        }
-        g.forEach((k, v) -> {
-            if (v[0] - v[1] > 5) System.out.println("DBG " + k + " " + v[1] + "/" + v[0]);
-        });
 
         assertThat(changes).hasSizeGreaterThan(300);
         assertThat((double) missed / changes.size()).isGreaterThan(0.9);

@@ -1,0 +1,129 @@
+package comparand.compose.results;
+
+import comparand.compose.text.Kebab;
+import comparand.compose.text.Run;
+import comparand.compose.text.SummaryText;
+import comparand.document.result.ComparandResult;
+import comparand.document.result.ComparandResult.CircumstanceResult;
+import comparand.document.result.ComparandResult.RangeResult;
+import comparand.document.result.ComparandResult.StepResult;
+import comparand.document.result.ComparandResult.SummaryResult;
+import comparand.model.Answer;
+import comparand.model.Comparand;
+import comparand.model.Summary;
+import comparand.stat.Interval;
+import comparand.stat.Moments;
+import comparand.stat.ProportionInterval;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Comparands as data. */
+public final class ComparandResults {
+
+    public static final double LEVEL = Answer.LEVEL;
+
+    private final Run run;
+
+    public ComparandResults(Run run) {
+        this.run = run;
+    }
+
+    public ComparandResult of(Comparand c) {
+        var definition = new TreeMap<String, String>();
+        c.metric()
+                .definition()
+                .forEach(a -> c.definition().get(a.id()).ifPresent(w -> definition.put(a.id(), a.text(w))));
+        var sizes = new TreeMap<String, Integer>();
+        c.sizes().counts().forEach((level, n) -> sizes.put(level.plural(), n));
+        return new ComparandResult(
+                c.id(),
+                c.isLocal() ? "local" : "published",
+                c.device(),
+                c.metric().id(),
+                c.metric().unit().named(),
+                definition,
+                summary(c),
+                sizes,
+                c.conditions().entrySet().stream()
+                        .map(e ->
+                                new CircumstanceResult(e.getKey(), e.getValue().text()))
+                        .toList(),
+                run.names().locator(c),
+                c.isLocal() ? Optional.empty() : Optional.of(SummaryText.printed(c)),
+                c.trail().stream()
+                        .map(s ->
+                                new StepResult(Kebab.of(s.kind()), run.trails().of(s), s.formula(), s.facts()))
+                        .toList());
+    }
+
+    private SummaryResult summary(Comparand c) {
+        return c.summary()
+                .fold(new Summary.Cases<SummaryDraft>() {
+                    @Override
+                    public SummaryDraft sampled(Summary.Sampled s) {
+                        return moments("sampled", s.moments(), s.halfWidth())
+                                .value(s.estimate().mean())
+                                .interval(s.estimate().interval(LEVEL))
+                                .label(s.label())
+                                .local(s.local().map(m -> LocalMeans.of(s, m)))
+                                .each(LocalMeans.each(c, s));
+                    }
+
+                    @Override
+                    public SummaryDraft estimated(Summary.Estimated s) {
+                        return new SummaryDraft("estimated")
+                                .value(s.estimate().mean())
+                                .se(s.estimate().se())
+                                .n(s.n())
+                                .interval(s.estimate().interval(LEVEL))
+                                .line(s.line().map(LineResults::of));
+                    }
+
+                    @Override
+                    public SummaryDraft eitherSpread(Summary.EitherSpread s) {
+                        return moments("either-spread", s.asSd(), s.halfWidth())
+                                .sdIfSe(s.asSe().sd());
+                    }
+
+                    @Override
+                    public SummaryDraft point(Summary.Point s) {
+                        return new SummaryDraft("point")
+                                .value(s.value())
+                                .halfWidth(s.halfWidth())
+                                .label(s.kind());
+                    }
+
+                    @Override
+                    public SummaryDraft limit(Summary.Limit s) {
+                        return new SummaryDraft("limit").value(s.value()).label(s.atLeast() ? "at-least" : "at-most");
+                    }
+
+                    @Override
+                    public SummaryDraft extent(Summary.Extent s) {
+                        return new SummaryDraft("extent").extent(s.low(), s.high());
+                    }
+
+                    @Override
+                    public SummaryDraft events(Summary.Events s) {
+                        return new SummaryDraft("events")
+                                .n(s.of())
+                                .events(s.events())
+                                .interval(ProportionInterval.EXACT.of(s.events(), s.of(), LEVEL));
+                    }
+
+                    @Override
+                    public SummaryDraft words(Summary.Words s) {
+                        return new SummaryDraft("words");
+                    }
+                })
+                .shown(run.summaries().of(c));
+    }
+
+    private static SummaryDraft moments(String form, Moments m, double halfWidth) {
+        return new SummaryDraft(form).value(m.mean()).sd(m.sd()).n(m.n()).halfWidth(halfWidth);
+    }
+
+    public static RangeResult range(Interval interval) {
+        return new RangeResult(interval.low(), interval.high());
+    }
+}
