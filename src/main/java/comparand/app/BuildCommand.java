@@ -1,14 +1,18 @@
 package comparand.app;
 
+import comparand.compose.Commission;
 import comparand.diag.Diagnostic;
 import comparand.diag.DiagnosticText;
 import comparand.diag.Span;
-import comparand.document.Publication;
+import comparand.document.publication.Publication;
+import comparand.model.Audience;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -19,7 +23,7 @@ import picocli.CommandLine.ParentCommand;
 @Command(
         name = "build",
         description = {
-            "Builds the outputs of one dossier: results.json, the evidence workbook and the evidence table.",
+            "Builds the outputs of one dossier: results.json, and what each reader is given.",
             "",
             "They are written together into a folder of their own, which replaces an earlier one whole; if a finding",
             "stops the build, the earlier one stays as it was."
@@ -41,6 +45,27 @@ final class BuildCommand implements Callable<Integer> {
     private @Nullable Path out;
 
     @Option(
+            names = "--for",
+            paramLabel = "READER",
+            split = ",",
+            description = "For whom: evidence, committee, talk, manuscript, several of them with commas, or all"
+                    + " (default: all)",
+            converter = Readers.class)
+    private List<Set<Audience>> readers = List.of(Readers.ALL);
+
+    @Option(
+            names = "--language",
+            paramLabel = "LANGUAGE",
+            description = "Language of the documents, such as en or de (default: the dossier's)")
+    private Optional<String> language = Optional.empty();
+
+    @Option(
+            names = "--templates",
+            paramLabel = "DIR",
+            description = "Templates of your house (default: the folder templates/ of the library, if it has one)")
+    private Optional<Path> templates = Optional.empty();
+
+    @Option(
             names = "--findings",
             paramLabel = "text|json",
             description = "How findings are printed (default: text)",
@@ -56,10 +81,15 @@ final class BuildCommand implements Callable<Integer> {
         var library = file.library();
         var folder = Optional.ofNullable(out).orElse(Main.reports()).resolve(file.id());
         return OutputPlace.check(folder, library)
-                .then(place -> Pipeline.published(file))
+                .then(place -> Pipeline.published(
+                        file, templates.orElse(library.resolve("templates")), new Commission(chosen(), language)))
                 .fold(
                         (publication, findings) -> written(publication, findings, folder, library),
                         findings -> stopped(findings, library));
+    }
+
+    private Set<Audience> chosen() {
+        return readers.stream().flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
     }
 
     private int written(Publication publication, List<Diagnostic> findings, Path folder, Path library) {

@@ -1,6 +1,7 @@
 package comparand.app;
 
-import comparand.document.Publication;
+import comparand.document.Document;
+import comparand.document.publication.Publication;
 import comparand.write.DocumentWriter;
 import comparand.write.json.ResultJson;
 import comparand.write.json.ResultSchema;
@@ -19,7 +20,6 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Writes all outputs of a run into a folder that is swapped in whole: until the last byte is written, an earlier output
@@ -29,8 +29,6 @@ final class Output {
 
     static final String RESULTS = "results.json";
     private static final String SCHEMA = "results.schema.json";
-    private static final Map<String, DocumentWriter> WRITERS =
-            Map.of("evidence-workbook", new WorkbookWriter(), "evidence-table", new PdfDocumentWriter());
 
     private Output() {}
 
@@ -95,10 +93,7 @@ final class Output {
         names.add(SCHEMA);
         Files.writeString(folder.resolve(SCHEMA), ResultSchema.text(), StandardCharsets.UTF_8);
         for (var document : publication.documents()) {
-            var writer = WRITERS.get(document.name());
-            if (writer == null) {
-                throw new IllegalStateException("nobody writes " + document.name());
-            }
+            var writer = writer(document.form());
             var name = document.name() + "." + writer.extension();
             names.add(name);
             try (var out = open(folder.resolve(name))) {
@@ -106,6 +101,14 @@ final class Output {
             }
         }
         return names;
+    }
+
+    private static DocumentWriter writer(Document.Form form) {
+        return switch (form) {
+            case WORKBOOK -> new WorkbookWriter();
+            case WIDE_PAGES, PAGES -> new PdfDocumentWriter();
+            case TEXT -> throw new IllegalStateException("nobody writes text documents yet");
+        };
     }
 
     private static OutputStream open(Path file) throws IOException {

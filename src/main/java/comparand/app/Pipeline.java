@@ -4,11 +4,12 @@ import comparand.check.Checker;
 import comparand.compare.Comparer;
 import comparand.compare.Scenarios;
 import comparand.compare.Unknowns;
+import comparand.compose.Commission;
 import comparand.compose.Composer;
 import comparand.compose.text.RunFacts;
 import comparand.diag.Diagnostic;
 import comparand.diag.Span;
-import comparand.document.Publication;
+import comparand.document.publication.Publication;
 import comparand.flow.Outcome;
 import comparand.match.Matcher;
 import comparand.model.Checked;
@@ -17,14 +18,19 @@ import comparand.model.Evidence;
 import comparand.model.Library;
 import comparand.model.LocalResults;
 import comparand.model.ScenarioOutcome;
+import comparand.model.template.Templates;
 import comparand.normalise.Normaliser;
 import comparand.read.LibraryReader;
+import comparand.read.TemplateReader;
 import comparand.study.LocalStudies;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /** The whole tool on one page: what is handed on, and in what order. */
@@ -76,9 +82,11 @@ final class Pipeline {
         return Stream.concat(before.stream(), Stream.of(next)).toList();
     }
 
-    static Outcome<Publication> published(DossierFile dossier) {
+    /** All that the readers of a commission are given, set as the templates in a folder say. */
+    static Outcome<Publication> published(DossierFile dossier, Path templates, Commission commission) {
         var compared = compared(dossier);
-        return compared.then(c -> Composer.compose(c, facts(c), compared.findings()));
+        return compared.then(c -> TemplateReader.read(templates)
+                .then(t -> Composer.compose(c, facts(c, t), compared.findings(), t, commission)));
     }
 
     private static Outcome<Checked> dossier(Library library, DossierFile file) {
@@ -93,18 +101,18 @@ final class Pipeline {
                 : Checker.check(library, dossier);
     }
 
-    private static RunFacts facts(Compared compared) {
-        var library = compared.matched().evidence().checked().library();
-        return new RunFacts(Version.tool(), fingerprint(library));
+    private static RunFacts facts(Compared compared, Templates templates) {
+        var inputs =
+                new TreeMap<>(compared.matched().evidence().checked().library().fingerprints());
+        inputs.putAll(templates.fingerprints());
+        return new RunFacts(Version.tool(), fingerprint(inputs));
     }
 
     /** SHA-256 over the names and fingerprints of all files, in the order of their names. */
-    private static String fingerprint(Library library) {
+    private static String fingerprint(SortedMap<String, String> inputs) {
         try {
             var sha = MessageDigest.getInstance("SHA-256");
-            library.fingerprints()
-                    .forEach(
-                            (file, print) -> sha.update((file + "\n" + print + "\n").getBytes(StandardCharsets.UTF_8)));
+            inputs.forEach((file, print) -> sha.update((file + "\n" + print + "\n").getBytes(StandardCharsets.UTF_8)));
             return HexFormat.of().formatHex(sha.digest());
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException("every Java platform has SHA-256", e);

@@ -7,39 +7,72 @@ import comparand.compose.text.Run;
 import comparand.compose.text.RunFacts;
 import comparand.compose.text.Words;
 import comparand.diag.Diagnostic;
+import comparand.diag.Located;
+import comparand.diag.Span;
+import comparand.document.Document;
 import comparand.document.Edition;
-import comparand.document.Publication;
+import comparand.document.chart.Chart;
+import comparand.document.publication.Publication;
+import comparand.document.talk.Deck;
 import comparand.flow.Outcome;
+import comparand.model.Audience;
 import comparand.model.Compared;
+import comparand.model.library.DossierRecord;
 import comparand.model.library.DossierState;
+import comparand.model.template.Templates;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The stage that turns comparisons into finished documents. */
 public final class Composer {
 
-    private static final String LANGUAGE = "en";
+    private final Compared compared;
+    private final RunFacts facts;
+    private final Words words;
 
-    private Composer() {}
+    private Composer(Compared compared, RunFacts facts, Words words) {
+        this.compared = compared;
+        this.facts = facts;
+        this.words = words;
+    }
 
     /**
      * The results as data, and the documents drawn from them.
      *
      * @param findings what the run found and did not stop for; printed among the limitations
      */
-    public static Outcome<Publication> compose(Compared compared, RunFacts facts, List<Diagnostic> findings) {
-        var words = Words.of(LANGUAGE);
-        var run = new Run(compared, words);
-
-        var results = new ResultSets(run, facts, findings).results();
-        var edition = edition(run, facts);
-        return Outcome.of(new Publication(
-                results,
-                List.of(
-                        new Workbook(run, edition, results).document(),
-                        new EvidenceTable(run, edition, results).document())));
+    public static Outcome<Publication> compose(
+            Compared compared, RunFacts facts, List<Diagnostic> findings, Templates templates, Commission commission) {
+        return words(compared.matched().evidence().checked().dossier(), commission)
+                .then(words -> new Composer(compared, facts, words).publication(findings, commission));
     }
 
-    private static Edition edition(Run run, RunFacts facts) {
+    private static Outcome<Words> words(DossierRecord dossier, Commission commission) {
+        var language = commission.language().orElseGet(dossier::languageOrEnglish);
+        return Words.find(language)
+                .map(Outcome::of)
+                .orElseGet(() -> Outcome.stopped(List.of(Diagnostic.stop(
+                        "language-unknown",
+                        dossier.language().map(Located::span).orElse(Span.startOf(language)),
+                        "there are no words for the language `%s`".formatted(language),
+                        "every sentence of the documents comes from one file of words",
+                        "write `language: en` or `language: de`"))));
+    }
+
+    private Outcome<Publication> publication(List<Diagnostic> findings, Commission commission) {
+        var run = new Run(compared, words);
+        var results = new ResultSets(run, facts, findings).results();
+        var documents = new ArrayList<Document>();
+        var decks = new ArrayList<Deck>();
+        var figures = new ArrayList<Chart>();
+        if (commission.readers().contains(Audience.EVIDENCE)) {
+            documents.add(new Workbook(run, edition(run), results).document());
+            documents.add(new EvidenceTable(run, edition(run), results).document());
+        }
+        return Outcome.of(new Publication(results, documents, decks, figures));
+    }
+
+    private Edition edition(Run run) {
         var dossier = run.dossier();
         var words = run.words();
         return new Edition(

@@ -1,12 +1,26 @@
 package comparand.document;
 
+import comparand.document.chart.Chart;
 import java.util.List;
-import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** A piece of a section. */
 public sealed interface Block {
 
-    <R> R fold(Function<Paragraph, R> paragraph, Function<Heading, R> heading, Function<Table, R> table);
+    <R> R fold(Cases<R> cases);
+
+    /** One function per kind of piece. */
+    interface Cases<R> {
+        R paragraph(Paragraph paragraph);
+
+        R prose(Prose prose);
+
+        R heading(Heading heading);
+
+        R table(Table table);
+
+        R graph(Graph graph);
+    }
 
     /** Running text. */
     record Paragraph(String text, Style style) implements Block {
@@ -25,8 +39,47 @@ public sealed interface Block {
         }
 
         @Override
-        public <R> R fold(Function<Paragraph, R> paragraph, Function<Heading, R> heading, Function<Table, R> table) {
-            return paragraph.apply(this);
+        public <R> R fold(Cases<R> cases) {
+            return cases.paragraph(this);
+        }
+    }
+
+    /**
+     * Running text whose numbers and references can be found again.
+     *
+     * @param name unique in the document: letters, digits and underscores; a later run finds the paragraph by it
+     */
+    record Prose(String name, List<Inline> pieces, Paragraph.Style style) implements Block {
+
+        public Prose {
+            pieces = List.copyOf(pieces);
+        }
+
+        /** All of it as one text. */
+        public String text() {
+            return pieces.stream().map(Inline::text).collect(Collectors.joining());
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.prose(this);
+        }
+    }
+
+    /**
+     * A figure.
+     *
+     * @param caption printed below it; may be empty
+     */
+    record Graph(Chart chart, String caption) implements Block {
+
+        public Graph {
+            caption = NoBreak.joined(caption);
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.graph(this);
         }
     }
 
@@ -38,8 +91,8 @@ public sealed interface Block {
         }
 
         @Override
-        public <R> R fold(Function<Paragraph, R> paragraph, Function<Heading, R> heading, Function<Table, R> table) {
-            return heading.apply(this);
+        public <R> R fold(Cases<R> cases) {
+            return cases.heading(this);
         }
     }
 
@@ -78,8 +131,8 @@ public sealed interface Block {
         }
 
         @Override
-        public <R> R fold(Function<Paragraph, R> paragraph, Function<Heading, R> heading, Function<Table, R> table) {
-            return table.apply(this);
+        public <R> R fold(Cases<R> cases) {
+            return cases.table(this);
         }
     }
 

@@ -4,7 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.function.Function;
+import java.util.List;
 
 /** What stands in a table cell. There are no blank cells: what is missing is said in words. */
 public sealed interface Cell {
@@ -15,10 +15,36 @@ public sealed interface Cell {
     /** Marks of the notes the cell calls, such as {@code a, c}; may be empty. */
     String marks();
 
-    <R> R fold(Function<Words, R> words, Function<Figure, R> figure, Function<Day, R> day, Function<Link, R> link);
+    <R> R fold(Cases<R> cases);
+
+    /** One function per kind of cell. */
+    interface Cases<R> {
+        R words(Words words);
+
+        R figure(Figure figure);
+
+        R formula(Formula formula);
+
+        R day(Day day);
+
+        R link(Link link);
+    }
 
     /** Text. */
-    record Words(String text, String marks, Weight weight) implements Cell {
+    record Words(String text, String marks, Weight weight, Frame frame) implements Cell {
+
+        /** A frame about the text, which repeats what its word says. */
+        public enum Frame {
+            NONE,
+            SOLID,
+            DOUBLE,
+            DASHED,
+            DOTTED
+        }
+
+        public Words(String text, String marks, Weight weight) {
+            this(text, marks, weight, Frame.NONE);
+        }
 
         /** How the text is set. */
         public enum Weight {
@@ -29,6 +55,7 @@ public sealed interface Cell {
         public Words {
             requireNonNull(marks, "marks");
             requireNonNull(weight, "weight");
+            requireNonNull(frame, "frame");
             if (text.isBlank()) {
                 throw new IllegalArgumentException("a cell is never blank: say what is missing");
             }
@@ -40,9 +67,8 @@ public sealed interface Cell {
         }
 
         @Override
-        public <R> R fold(
-                Function<Words, R> words, Function<Figure, R> figure, Function<Day, R> day, Function<Link, R> link) {
-            return words.apply(this);
+        public <R> R fold(Cases<R> cases) {
+            return cases.words(this);
         }
     }
 
@@ -79,9 +105,50 @@ public sealed interface Cell {
         }
 
         @Override
-        public <R> R fold(
-                Function<Words, R> words, Function<Figure, R> figure, Function<Day, R> day, Function<Link, R> link) {
-            return figure.apply(this);
+        public <R> R fold(Cases<R> cases) {
+            return cases.figure(this);
+        }
+    }
+
+    /**
+     * A number that a workbook works out anew when somebody changes what it is made from.
+     *
+     * @param pieces in order: text of the formula, and the cells it speaks of
+     * @param result what it gives as the document stands
+     */
+    record Formula(List<Piece> pieces, Figure result) implements Cell {
+
+        public Formula {
+            pieces = List.copyOf(pieces);
+        }
+
+        /** A piece of a formula. */
+        public sealed interface Piece permits Sign, At {}
+
+        /** Operators, functions and constants, as spreadsheets write them in English: {@code *}, {@code SUM(}. */
+        public record Sign(String text) implements Piece {}
+
+        /**
+         * A cell, or with a second row a column of cells, of a table of the document.
+         *
+         * @param row counted from 0 below the headings
+         * @param toRow the last row; the same as {@code row} for one cell
+         */
+        public record At(String table, int row, int toRow, int column) implements Piece {}
+
+        @Override
+        public String shown() {
+            return result.shown();
+        }
+
+        @Override
+        public String marks() {
+            return result.marks();
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.formula(this);
         }
     }
 
@@ -98,9 +165,8 @@ public sealed interface Cell {
         }
 
         @Override
-        public <R> R fold(
-                Function<Words, R> words, Function<Figure, R> figure, Function<Day, R> day, Function<Link, R> link) {
-            return day.apply(this);
+        public <R> R fold(Cases<R> cases) {
+            return cases.day(this);
         }
     }
 
@@ -117,9 +183,8 @@ public sealed interface Cell {
         }
 
         @Override
-        public <R> R fold(
-                Function<Words, R> words, Function<Figure, R> figure, Function<Day, R> day, Function<Link, R> link) {
-            return link.apply(this);
+        public <R> R fold(Cases<R> cases) {
+            return cases.link(this);
         }
     }
 
@@ -133,6 +198,10 @@ public sealed interface Cell {
 
     static Cell strong(String text) {
         return new Words(NoBreak.joined(text), "", Words.Weight.STRONG);
+    }
+
+    static Cell framed(String text, Words.Frame frame) {
+        return new Words(NoBreak.joined(text), "", Words.Weight.PLAIN, frame);
     }
 
     /** Text that a reader may copy and look up, letter by letter: a name or an id. */

@@ -5,7 +5,19 @@ import static java.util.Objects.requireNonNull;
 import java.util.List;
 
 /** A finished document: sections in order, each with its blocks. */
-public record Document(String name, Edition edition, List<Section> sections) {
+public record Document(String name, Form form, Edition edition, Look look, List<Section> sections) {
+
+    /** What kind of file it is to be. */
+    public enum Form {
+        /** Sheets of a workbook. */
+        WORKBOOK,
+        /** Pages to print, lying. */
+        WIDE_PAGES,
+        /** Pages to print, standing. */
+        PAGES,
+        /** Text that somebody goes on writing. */
+        TEXT
+    }
 
     public Document {
         requireNonNull(edition, "edition");

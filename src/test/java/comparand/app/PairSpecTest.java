@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.MissingNode;
+import comparand.compose.Commission;
 import comparand.diag.Diagnostic;
 import comparand.support.Specs;
 import comparand.write.json.ResultJson;
@@ -17,6 +18,8 @@ import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.DynamicNode;
@@ -84,7 +87,8 @@ class PairSpecTest {
 
     private static JsonNode results(Path library) {
         return DossierFile.of(library.resolve("dossiers/example.yaml"))
-                .then(Pipeline::published)
+                .then(file -> Pipeline.published(
+                        file, library.resolve("templates"), new Commission(Set.of(), Optional.empty())))
                 .fold(
                         (publication, findings) -> {
                             var out = new ByteArrayOutputStream();

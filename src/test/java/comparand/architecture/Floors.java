@@ -23,7 +23,10 @@ final class Floors {
         // floor 0
         room("diag");
         room("stat").with("org.apache.commons.math3", "org.apache.commons.rng", "org.apache.commons.statistics");
-        room("document", "document.result");
+        room("document", "document.chart");
+        room("document.chart");
+        room("document.talk", "document", "document.chart");
+        room("document.publication", "document", "document.chart", "document.talk", "document.result");
         room("document.result");
         // floor 1
         room("unit", "diag").with("org.apache.commons.numbers.fraction");
@@ -33,10 +36,11 @@ final class Floors {
         // floor 3
         room("model", "model.library", "metric", "unit", "stat", "diag");
         room("model.library", "metric", "unit", "stat", "diag");
+        room("model.template", "model.library", "diag");
         // floor 4: the stages see the floors below them, and never each other
-        stage("read", "read.yaml", "read.csv", "read.workbook");
+        stage("read", "model.template", "read.yaml", "read.csv", "read.workbook");
         room("read.csv", "model", "model.library", "diag").with("de.siegmar.fastcsv");
-        room("read.yaml", "model.library", "unit", "diag")
+        room("read.yaml", "model.library", "model.template", "unit", "diag")
                 .with("org.snakeyaml.engine", "com.fasterxml.jackson.databind");
         room("read.workbook", "model", "unit", "diag").with("org.apache.poi", "org.xml.sax", "javax.xml.parsers");
         room("read.proposal", "read.csv", "read.workbook", "model", "model.library", "metric", "unit", "diag");
@@ -47,10 +51,20 @@ final class Floors {
         stage("match");
         stage("compare");
         // composing: words first, then results as data, then one package per kind of document
-        stage("compose.text", "document");
+        stage("compose.text", "model.template", "document");
         stage("compose.results", "compose.text", "document.result");
         stage("compose.table", "compose.text", "compose.results", "document", "document.result");
-        stage("compose", "compose.text", "compose.results", "compose.table", "document", "document.result");
+        stage(
+                "compose",
+                "compose.text",
+                "compose.results",
+                "compose.table",
+                "model.template",
+                "document",
+                "document.chart",
+                "document.talk",
+                "document.result",
+                "document.publication");
         // floor 4: the writers see the finished document, and one library each
         room("write", "document");
         room("write.json", "document.result").with("com.fasterxml.jackson");

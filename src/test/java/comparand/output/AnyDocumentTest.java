@@ -11,6 +11,7 @@ import comparand.document.Block.Table;
 import comparand.document.Cell;
 import comparand.document.Document;
 import comparand.document.Edition;
+import comparand.document.Look;
 import comparand.document.Section;
 import comparand.support.BookRows;
 import comparand.support.TaggedPdf;
@@ -92,7 +93,12 @@ class AnyDocumentTest {
         var title = "Pressure drop, gas transfer, heat exchange and haemolysis of three small oxygenators with integral"
                 + " filters beside published values: bench tests and cases of three hospitals in two years";
         var edition = edition(title);
-        var pdf = pdf(new Document("any", edition, List.of(section("One", List.of(table(List.of("x")))))));
+        var pdf = pdf(new Document(
+                "any",
+                Document.Form.WIDE_PAGES,
+                edition,
+                Look.PLAIN,
+                List.of(section("One", List.of(table(List.of("x")))))));
         var head = pdf.glyphs().stream().filter(g -> g.y() < 30).toList();
         var mark = edition.marks().get(0);
         double left = head.subList(head.size() - mark.length(), head.size()).stream()
@@ -112,7 +118,12 @@ class AnyDocumentTest {
     void longHead() throws IOException {
         var edition = edition(
                 "Three small oxygenators beside published values ".repeat(4).strip());
-        var book = workbook(new Document("any", edition, List.of(section("One", List.of(table(List.of("x")))))));
+        var book = workbook(new Document(
+                "any",
+                Document.Form.WIDE_PAGES,
+                edition,
+                Look.PLAIN,
+                List.of(section("One", List.of(table(List.of("x")))))));
 
         BookRows.read(book, b -> {
             var head = b.getSheetAt(0).getCTWorksheet().getHeaderFooter();
@@ -184,7 +195,12 @@ class AnyDocumentTest {
     @DisplayName("an ampersand in a title stays an ampersand in the running head of a sheet")
     void ampersand() throws IOException {
         var edition = edition("Pumps & lines");
-        var book = workbook(new Document("any", edition, List.of(section("One", List.of(table(List.of("x")))))));
+        var book = workbook(new Document(
+                "any",
+                Document.Form.WIDE_PAGES,
+                edition,
+                Look.PLAIN,
+                List.of(section("One", List.of(table(List.of("x")))))));
 
         BookRows.read(book, b -> {
             assertThat(b.getSheetAt(0).getHeader().getLeft()).isEqualTo("Pumps && lines");
@@ -218,7 +234,8 @@ class AnyDocumentTest {
     }
 
     private static Document document(String name, List<Block> blocks) {
-        return new Document("any", edition("A title"), List.of(section(name, blocks)));
+        return new Document(
+                "any", Document.Form.WIDE_PAGES, edition("A title"), Look.PLAIN, List.of(section(name, blocks)));
     }
 
     private static Edition edition(String title) {

@@ -7,6 +7,7 @@ import comparand.document.Block.Paragraph;
 import comparand.document.Block.Paragraph.Style;
 import comparand.document.Document;
 import comparand.document.Edition;
+import comparand.document.Look;
 import comparand.document.Section;
 import comparand.document.result.ResultSet;
 import java.util.ArrayList;
@@ -57,7 +58,7 @@ public final class EvidenceTable {
                 .map(c -> (Block) new Paragraph(c, Style.BODY))
                 .toList();
         sections.add(new Section(say("table.cautions"), say("table.cautions"), cautions));
-        return new Document(NAME, edition, sections);
+        return new Document(NAME, Document.Form.WIDE_PAGES, edition, Look.PLAIN, sections);
     }
 
     private String say(String key, String... places) {

@@ -9,6 +9,7 @@ import comparand.document.Block.Table;
 import comparand.document.Cell;
 import comparand.document.Document;
 import comparand.document.Edition;
+import comparand.document.Look;
 import comparand.document.Section;
 import comparand.document.result.ResultSet;
 import comparand.model.Answer;
@@ -81,7 +82,7 @@ public final class Workbook {
         sections.add(readFirst(sheets));
         sheets.forEach((key, table) -> sections.add(
                 new Section(run.words().say("sheet." + key), run.words().say("sheet.about." + key), List.of(table))));
-        return new Document(NAME, edition, sections);
+        return new Document(NAME, Document.Form.WORKBOOK, edition, Look.PLAIN, sections);
     }
 
     private Section readFirst(Map<String, Table> sheets) {

@@ -30,6 +30,16 @@ public record DossierRecord(
         @Meaning("Who prepared it") @Key("prepared-by") Located<String> preparedBy,
         @Meaning("draft or released") Located<DossierState> state,
 
+        @Meaning("The language of the documents, such as en or de; en unless given")
+        Optional<Located<String>> language,
+
+        @Meaning("Funding and interests of those who prepared it, as it is to be printed")
+        Optional<Located<String>> interests,
+
+        @Meaning("yes if single cases may be shown as points of a figure; groups below the smallest stay hidden")
+        @Key("show-cases")
+        Optional<Located<YesNo>> showCases,
+
         @Meaning("yes if devices, people and numbers are invented; every output then says so") @Key("invented-data")
         Located<YesNo> inventedData,
 
@@ -71,6 +81,11 @@ public record DossierRecord(
     /** The fewest patients that are shown as a group of their own. */
     public int smallestGroup() {
         return smallest.map(n -> n.value().value().intValue()).orElse(SMALLEST_GROUP);
+    }
+
+    /** The language of the documents. */
+    public String languageOrEnglish() {
+        return language.map(Located::value).orElse("en");
     }
 
     /** Those of the dossier and of its scenarios. */

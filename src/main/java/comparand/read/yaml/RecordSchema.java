@@ -7,6 +7,9 @@ import comparand.model.library.DossierRecord;
 import comparand.model.library.MetricRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StudyRecord;
+import comparand.model.template.CommitteeTemplate;
+import comparand.model.template.ManuscriptTemplate;
+import comparand.model.template.TalkTemplate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
@@ -30,6 +33,9 @@ public final class RecordSchema {
         schemas.put("metric.schema.json", of(MetricRecord.class, "metric"));
         schemas.put("study.schema.json", of(StudyRecord.class, "study"));
         schemas.put("dossier.schema.json", of(DossierRecord.class, "dossier"));
+        schemas.put("talk.schema.json", of(TalkTemplate.class, "talk template"));
+        schemas.put("committee.schema.json", of(CommitteeTemplate.class, "committee template"));
+        schemas.put("manuscript.schema.json", of(ManuscriptTemplate.class, "manuscript template"));
         return schemas;
     }
 

@@ -101,11 +101,38 @@ public final class PdfDocumentWriter implements DocumentWriter {
 
     /** How much of a block stands on one page with the heading above it. */
     private static float beginning(Page page, Type type, Block block) {
-        return block.fold(
-                paragraph -> 3 * style(type, paragraph).leading(),
-                heading -> 0f,
-                table -> caption(page, type, table).size() * type.small().leading()
-                        + TableSetter.beginning(page, type, table));
+        return block.fold(new Block.Cases<Float>() {
+            @Override
+            public Float paragraph(Paragraph paragraph) {
+                return 3 * style(type, paragraph).leading();
+            }
+
+            @Override
+            public Float prose(Block.Prose prose) {
+                return paragraph(plain(prose));
+            }
+
+            @Override
+            public Float heading(Heading heading) {
+                return 0f;
+            }
+
+            @Override
+            public Float table(Table table) {
+                return caption(page, type, table).size() * type.small().leading()
+                        + TableSetter.beginning(page, type, table);
+            }
+
+            @Override
+            public Float graph(Block.Graph graph) {
+                return 0f;
+            }
+        });
+    }
+
+    /** Pages need neither bookmarks at numbers nor fields. */
+    private static Paragraph plain(Block.Prose prose) {
+        return new Paragraph(prose.text(), prose.style());
     }
 
     /** What must stand on one page with a heading: all of a section of nothing but paragraphs, as long as a page holds it. */
@@ -122,10 +149,32 @@ public final class PdfDocumentWriter implements DocumentWriter {
     }
 
     private static void block(Page page, Type type, PdfStructureElement element, Block block, float next) {
-        Runnable set = block.fold(
-                paragraph -> () -> paragraph(page, type, element, paragraph),
-                heading -> () -> heading(page, type, element, heading, next),
-                table -> () -> table(page, type, element, table));
+        Runnable set = block.fold(new Block.Cases<Runnable>() {
+            @Override
+            public Runnable paragraph(Paragraph paragraph) {
+                return () -> PdfDocumentWriter.paragraph(page, type, element, paragraph);
+            }
+
+            @Override
+            public Runnable prose(Block.Prose prose) {
+                return paragraph(plain(prose));
+            }
+
+            @Override
+            public Runnable heading(Heading heading) {
+                return () -> PdfDocumentWriter.heading(page, type, element, heading, next);
+            }
+
+            @Override
+            public Runnable table(Table table) {
+                return () -> PdfDocumentWriter.table(page, type, element, table);
+            }
+
+            @Override
+            public Runnable graph(Block.Graph graph) {
+                throw new IllegalStateException("no figure is set on pages yet");
+            }
+        });
         set.run();
     }
 

@@ -91,10 +91,32 @@ public final class WorkbookWriter implements DocumentWriter {
         int row = 2;
         for (var block : section.blocks()) {
             int at = row;
-            row = block.fold(
-                    paragraph -> text(sheet, styles, paragraph.text(), at, Cell.Words.Weight.PLAIN),
-                    heading -> text(sheet, styles, heading.text(), at, Cell.Words.Weight.STRONG),
-                    table -> table(sheet, styles, table, at));
+            row = block.fold(new Block.Cases<Integer>() {
+                @Override
+                public Integer paragraph(Block.Paragraph paragraph) {
+                    return text(sheet, styles, paragraph.text(), at, Cell.Words.Weight.PLAIN);
+                }
+
+                @Override
+                public Integer prose(Block.Prose prose) {
+                    return text(sheet, styles, prose.text(), at, Cell.Words.Weight.PLAIN);
+                }
+
+                @Override
+                public Integer heading(Block.Heading heading) {
+                    return text(sheet, styles, heading.text(), at, Cell.Words.Weight.STRONG);
+                }
+
+                @Override
+                public Integer table(Table table) {
+                    return WorkbookWriter.table(sheet, styles, table, at);
+                }
+
+                @Override
+                public Integer graph(Block.Graph graph) {
+                    throw new IllegalStateException("no figure is set on sheets yet");
+                }
+            });
             row++;
         }
     }
@@ -147,28 +169,49 @@ public final class WorkbookWriter implements DocumentWriter {
     }
 
     private static void cell(XSSFCell target, Cell cell, Block.Align align, Styles styles) {
-        Runnable set = cell.fold(
-                words -> () -> {
+        Runnable set = cell.fold(new Cell.Cases<Runnable>() {
+            @Override
+            public Runnable words(Cell.Words words) {
+                return () -> {
                     target.setCellValue(
                             words.marks().isEmpty() ? words.text() : words.text() + " (" + words.marks() + ")");
                     target.setCellStyle(styles.words(align, words.weight()));
-                },
-                figure -> () -> {
+                };
+            }
+
+            @Override
+            public Runnable figure(Cell.Figure figure) {
+                return () -> {
                     target.setCellValue(figure.value());
                     target.setCellStyle(styles.figure(figure));
-                },
-                day -> () -> {
+                };
+            }
+
+            @Override
+            public Runnable formula(Cell.Formula formula) {
+                return figure(formula.result());
+            }
+
+            @Override
+            public Runnable day(Cell.Day day) {
+                return () -> {
                     target.setCellValue(day.date());
                     target.setCellStyle(styles.day());
-                },
-                link -> () -> {
+                };
+            }
+
+            @Override
+            public Runnable link(Cell.Link link) {
+                return () -> {
                     target.setCellValue(link.text());
                     var hyperlink =
                             target.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
                     hyperlink.setAddress("'" + link.section() + "'!A1");
                     target.setHyperlink(hyperlink);
                     target.setCellStyle(styles.link());
-                });
+                };
+            }
+        });
         set.run();
     }
 

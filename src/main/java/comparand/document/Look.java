@@ -1,0 +1,47 @@
+package comparand.document;
+
+import java.util.Optional;
+
+/**
+ * How a house wants its documents to look.
+ *
+ * @param house named at the foot of every page; may be empty
+ * @param paper of printed documents
+ * @param face the type face that office programs are asked for
+ * @param fonts the faces that are embedded in PDF and figures, in place of those the tool brings
+ * @param slides a presentation whose masters and layouts a talk takes over
+ */
+public record Look(String house, Paper paper, String face, Optional<Fonts> fonts, Optional<Content> slides) {
+
+    /** What the tool does unless a template says otherwise. */
+    public static final Look PLAIN = new Look("", Paper.A4, "Arial", Optional.empty(), Optional.empty());
+
+    /** Sizes of paper. */
+    public enum Paper {
+        A4,
+        LETTER
+    }
+
+    /** A regular and a strong face, as TrueType or OpenType files. */
+    public record Fonts(Content regular, Content strong) {}
+
+    /** A file: its name and its bytes. */
+    public static final class Content {
+
+        private final String name;
+        private final byte[] bytes;
+
+        public Content(String name, byte[] bytes) {
+            this.name = name;
+            this.bytes = bytes.clone();
+        }
+
+        public String name() {
+            return name;
+        }
+
+        public byte[] bytes() {
+            return bytes.clone();
+        }
+    }
+}
