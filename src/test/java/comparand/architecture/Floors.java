@@ -70,6 +70,7 @@ final class Floors {
         room("write.json", "document.result").with("com.fasterxml.jackson");
         room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
         room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
+        room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
         room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");
