@@ -69,7 +69,8 @@ final class Floors {
         room("write", "document");
         room("write.json", "document.result").with("com.fasterxml.jackson");
         room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
-        room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
+        room("write.pdf", "write", "write.figure", "document", "document.chart")
+                .with("com.lowagie", "javax.xml.stream");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
