@@ -21,9 +21,11 @@ public final class TrailText {
     private static final int DIGITS = 6;
 
     private final Words words;
+    private final StepText texts;
 
     public TrailText(Words words) {
         this.words = words;
+        this.texts = new StepText(words);
     }
 
     public List<String> of(Comparand comparand) {
@@ -31,7 +33,7 @@ public final class TrailText {
     }
 
     public String of(Step step) {
-        var places = step.facts().entrySet().stream()
+        var places = texts.said(step).facts().entrySet().stream()
                 .flatMap(e -> Stream.of(e.getKey(), text(e)))
                 .toArray(String[]::new);
         if (step.kind() == Step.Kind.CENTRES) {
