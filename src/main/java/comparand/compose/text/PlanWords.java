@@ -125,7 +125,7 @@ public final class PlanWords {
                 others.add(words.say("needed.with", "n", brief(needed.get(i)), "sd", sd(assumed.value(), false)));
             }
         }
-        return words.say("needed.all", "n", atHand, "others", String.join(", ", others));
+        return words.say("needed.all", "n", atHand, "others", String.join(words.say("number-list-sign") + " ", others));
     }
 
     /** {@code 9}, {@code more than 1,000} or {@code no number}. */
