@@ -261,7 +261,9 @@ public final class Workbook {
                                 "step-kind",
                                 step.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')),
                         Cell.words(run.trails().of(step)),
-                        step.formula().isEmpty() ? cells.none() : Cell.words(step.formula())));
+                        step.formula().isEmpty()
+                                ? cells.none()
+                                : Cell.words(run.trails().formula(c, step))));
             }
         }
         return new Table("Trail", "", columns, rows, List.of());

@@ -2,6 +2,8 @@ package comparand.compose.text;
 
 import comparand.model.Step;
 import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -38,11 +40,23 @@ final class StepText {
             case "between" -> text.replace(AND, terms.between("and"));
             case "axis" -> text.replace(" at ", terms.between("at"));
             case "members" -> words.term("stated", text);
+            case "se" -> text.equals("none") ? words.say("none") : text;
             case "result" -> text.replace(" to ", terms.between("to"));
             case "source" -> kind == Step.Kind.PARTS ? place(text) : text;
             case "from", "to" -> kind == Step.Kind.VARIANT ? terms.variant(text) : text;
             default -> text;
         };
+    }
+
+    /** The words within a formula, and the decimal signs of its constants. */
+    String formula(String letters) {
+        var text = terms.signed(letters);
+        for (var word : words.named("formula")) {
+            text = Pattern.compile("(?<![\\p{L}_])" + Pattern.quote(word) + "(?![\\p{L}_])")
+                    .matcher(text)
+                    .replaceAll(Matcher.quoteReplacement(words.term("formula", word)));
+        }
+        return text;
     }
 
     /** {@code page 7, table 2, row 3}: the words before the numbers. */

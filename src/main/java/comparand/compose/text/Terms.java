@@ -71,11 +71,16 @@ public final class Terms {
      * source or library writes with a comma keeps it.
      */
     public String quantity(String text) {
-        var signed = POINT.matcher(text).replaceAll(String.valueOf(words.decimalSign()));
+        var signed = signed(text);
         for (var unit : words.named("unit")) {
             signed = signed.replaceAll("(?<![\\p{L}])" + Pattern.quote(unit) + "$", words.term("unit", unit));
         }
         return signed.replace(TO, between("to"));
+    }
+
+    /** A text of the trade with the decimal sign of the language. */
+    String signed(String text) {
+        return POINT.matcher(text).replaceAll(String.valueOf(words.decimalSign()));
     }
 
     /** A word between two others, with its blanks. */

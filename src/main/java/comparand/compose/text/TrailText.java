@@ -1,5 +1,6 @@
 package comparand.compose.text;
 
+import comparand.metric.Catalogue;
 import comparand.model.Comparand;
 import comparand.model.Step;
 import comparand.unit.Rounding;
@@ -30,6 +31,13 @@ public final class TrailText {
 
     public List<String> of(Comparand comparand) {
         return comparand.trail().stream().map(this::of).toList();
+    }
+
+    /** The formula of a step in letters; one that a library declares stays as it is written there. */
+    public String formula(Comparand comparand, Step step) {
+        boolean declared = step.kind() == Step.Kind.COMPUTED
+                && Catalogue.shipped().find(comparand.metric().id()).isEmpty();
+        return declared ? step.formula() : texts.formula(step.formula());
     }
 
     public String of(Step step) {
