@@ -39,8 +39,8 @@ import java.util.TreeSet;
 /** The results of a run as data. */
 public final class ResultSets {
 
-    /** Who set a tolerance, where the dossier did not. */
-    public static final String CATALOGUE = "catalogue";
+    /** The words for who set a tolerance, where the dossier did not. */
+    public static final String CATALOGUE = "set-by.catalogue";
 
     private final Run run;
     private final RunFacts facts;
@@ -112,7 +112,7 @@ public final class ResultSets {
                 .map(l -> new StatementResult(
                         "label",
                         conditionName(l.limits().value()),
-                        l.range().value().toString(),
+                        run.terms().quantity(l.range().value().toString()),
                         run.names().locator(l.from())))
                 .toList();
         var characteristics = device.characteristics().stream()
@@ -132,7 +132,11 @@ public final class ResultSets {
     }
 
     private String conditionName(String id) {
-        return run.library().catalogue().condition(id).map(c -> c.name()).orElse(id);
+        return run.library()
+                .catalogue()
+                .condition(id)
+                .map(c -> run.terms().named(c.name()))
+                .orElse(id);
     }
 
     private SourceResult source(SourceRecord source) {
@@ -156,7 +160,7 @@ public final class ResultSets {
                         .isPresent()) {
                     reported++;
                 } else {
-                    missing.add(use.condition().name());
+                    missing.add(run.terms().named(use.condition().name()));
                 }
             }
         }
@@ -166,7 +170,7 @@ public final class ResultSets {
                 source.id(),
                 Kebab.of(source.kind().value()),
                 source.reference().text(),
-                source.document().map(DocumentRecord::text),
+                source.document().map(this::revision),
                 source.funding().value().spelling(),
                 Kebab.of(status.state().value()),
                 status.checked().value().toString(),
@@ -175,6 +179,16 @@ public final class ResultSets {
                 reported,
                 deciding,
                 List.copyOf(missing));
+    }
+
+    private String revision(DocumentRecord document) {
+        return run.words()
+                .say(
+                        "revision",
+                        "revision",
+                        document.revision().value(),
+                        "date",
+                        document.date().value().text());
     }
 
     private List<QuestionResult> questions() {
@@ -197,12 +211,14 @@ public final class ResultSets {
                                         .toList()))));
         return new QuestionResult(
                 metric.id(),
-                metric.name(),
+                run.terms().metric(metric),
                 metric.symbol(),
                 metric.unit().named(),
                 question.asks().value(),
                 question.margin().flatMap(m -> m.value().amount()).map(a -> a.asDifferenceIn(metric.unit())),
-                question.margin().map(m -> m.value().toString()).orElse(StatedMargin.NONE_WORD),
+                question.margin()
+                        .map(m -> run.terms().quantity(m.value().toString()))
+                        .orElse(StatedMargin.NONE_WORD),
                 question.reason().map(Located::value),
                 Kebab.of(run.better(question, metric)),
                 definition,
@@ -213,14 +229,14 @@ public final class ResultSets {
         var effective = run.tolerances().of(metric, use);
         var from = run.tolerances()
                 .override(metric, use)
-                .map(t -> "dossier, set " + t.set().value() + ": "
+                .map(t -> run.words().say("set-by.dossier") + " " + t.set().value() + ": "
                         + t.reason().map(Located::value).orElse(""))
-                .orElse(CATALOGUE);
+                .orElseGet(() -> run.words().say(CATALOGUE));
         return new ToleranceResult(
                 use.condition().id(),
-                use.condition().name(),
+                run.terms().named(use.condition().name()),
                 use.role() == Role.QUALIFIES ? "qualifies" : "decides",
-                effective.tolerance().words(),
+                run.terms().quantity(effective.tolerance().words()),
                 from);
     }
 
