@@ -53,12 +53,21 @@ final class Floors {
         // composing: words first, then results as data, then one package per kind of document
         stage("compose.text", "model.template", "document");
         stage("compose.results", "compose.text", "document.result");
-        stage("compose.table", "compose.text", "compose.results", "document", "document.result");
+        stage(
+                "compose.table",
+                "compose.text",
+                "compose.results",
+                "compose.figure",
+                "document",
+                "document.chart",
+                "document.result");
+        stage("compose.figure", "compose.text", "compose.results", "document", "document.chart", "document.result");
         stage(
                 "compose",
                 "compose.text",
                 "compose.results",
                 "compose.table",
+                "compose.figure",
                 "model.template",
                 "document",
                 "document.chart",
