@@ -77,8 +77,11 @@ final class Floors {
         // floor 4: the writers see the finished document, and one library each
         room("write", "document");
         room("write.json", "document.result").with("com.fasterxml.jackson");
-        room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
+        room("write.xlsx", "write", "write.chart", "document", "document.chart")
+                .with("org.apache.poi", "org.openxmlformats.schemas");
         room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
+        room("write.chart", "document.chart")
+                .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
