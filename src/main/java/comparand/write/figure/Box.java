@@ -24,6 +24,10 @@ record Box(double left, double top, double right, double bottom) {
         return bottom - top;
     }
 
+    Box moved(double right) {
+        return new Box(left + right, top, this.right + right, bottom);
+    }
+
     boolean meets(Box other) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }

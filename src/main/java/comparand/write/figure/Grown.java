@@ -39,9 +39,10 @@ final class Grown {
      * Draws the panel; what has no room for its labels grows for the next time.
      *
      * @param head shared by all panels side by side, as are {@code height}, of the plot, and {@code foot}
+     * @param last whether there is no next time
      * @return whether all labels had room
      */
-    boolean draw(double top, double head, double height, double foot, Measure measure, Surface surface) {
+    boolean draw(double top, double head, double height, double foot, boolean last, Measure measure, Surface surface) {
         var plotBox = new Box(frame.plotLeft(), top + head, frame.plotRight(), top + head + height);
         double stretch = height / plot();
         var places = new Places(
@@ -61,7 +62,7 @@ final class Grown {
         }
         var axes = new AxisDrawing(frame, places, measure, surface);
         axes.ground();
-        var tooLow = new PanelDrawing(frame, places, strip, measure, surface).draw();
+        var tooLow = new PanelDrawing(frame, places, strip, measure, surface).draw(last);
         axes.axes();
         axes.headings(top);
         for (int row : tooLow) {

@@ -12,6 +12,9 @@ final class LabelRoom {
     private static final double NEAR = 2;
     private static final double STEP = 4;
     private static final int STEPS = 4;
+    /** How far a label above or below may stand to the side of what it names, in double steps. */
+    private static final int ASIDE = 8;
+
     private static final int MOST_LINES = 6;
     /** Narrower than this a text is not broken for the sake of room. */
     private static final double NARROWEST = 36;
@@ -52,16 +55,28 @@ final class LabelRoom {
 
     private record Candidate(Box box, List<String> lines, Tag.Side side, double cost) {}
 
-    /** Writes a label; false, and nothing written, where it finds no place. */
-    boolean write(Tag tag, Surface surface) {
-        var place = candidates(tag).stream()
+    /**
+     * Writes a label; false where it finds no place.
+     *
+     * @param last whether it is then written all the same, where it lies on least
+     */
+    boolean write(Tag tag, Surface surface, boolean last) {
+        var candidates = candidates(tag);
+        var place = candidates.stream()
                 .filter(c -> tag.bounds().holds(c.box) && taken.stream().noneMatch(c.box::meets))
                 .findFirst();
+        if (place.isEmpty() && last) {
+            place = candidates.stream().min(Comparator.comparingDouble(c -> harm(tag, c)));
+        }
         place.ifPresent(c -> {
             take(c.box);
             set(tag, c, surface);
         });
         return place.isPresent();
+    }
+
+    private double harm(Tag tag, Candidate c) {
+        return taken.stream().filter(c.box::meets).count() + (tag.bounds().holds(c.box) ? 0 : 100);
     }
 
     private void set(Tag tag, Candidate c, Surface surface) {
@@ -102,7 +117,15 @@ final class LabelRoom {
                 var side = tag.sides().get(s);
                 for (int off = 0; off < STEPS; off++) {
                     var box = tag.at(side, width, lines.size() * Type.LEADING, NEAR + off * STEP);
-                    all.add(new Candidate(box, lines, side, 2 * off + lines.size() - 1 + s * 0.4));
+                    double cost = 2 * off + lines.size() - 1 + s * 0.4;
+                    all.add(new Candidate(box, lines, side, cost));
+                    if (side == Tag.Side.ABOVE || side == Tag.Side.BELOW) {
+                        for (int aside = 1; aside <= ASIDE; aside++) {
+                            double further = cost + 0.4 * aside;
+                            all.add(new Candidate(box.moved(aside * STEP * 2), lines, side, further));
+                            all.add(new Candidate(box.moved(-aside * STEP * 2), lines, side, further));
+                        }
+                    }
                 }
             }
         }

@@ -56,8 +56,12 @@ final class PanelDrawing {
                 && area.toUp() >= frame.panel().up().to();
     }
 
-    /** Draws all; the rows that are too low for their labels, or {@link #STRIP}. */
-    Set<Integer> draw() {
+    /**
+     * Draws all; the rows that are too low for their labels, or {@link #STRIP}.
+     *
+     * @param last whether a label that finds no place is to be written where it does least harm
+     */
+    Set<Integer> draw(boolean last) {
         frame.panel().areas().forEach(this::area);
         frame.panel().ribbons().forEach(this::ribbon);
         frame.panel().rules().forEach(this::rule);
@@ -67,7 +71,8 @@ final class PanelDrawing {
         frame.panel().series().forEach(this::labels);
         var tooLow = new TreeSet<Integer>();
         for (var tag : tags) {
-            if (!room.write(tag, surface)) {
+            if (!room.write(tag, surface, last)) {
+                if (System.getenv("FIGDBG") != null) System.err.println(tag);
                 tooLow.add(tag.row());
             }
         }
