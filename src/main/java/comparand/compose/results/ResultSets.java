@@ -73,6 +73,10 @@ public final class ResultSets {
                         .map(this::setAside)
                         .toList(),
                 RowLogResults.of(run),
+                CostResults.of(run),
+                new WeightResults(run).of(),
+                new ChangeResults(run).of(),
+                RequestResults.of(run),
                 findings.stream()
                         .sorted(Diagnostic.ORDER)
                         .map(ResultSets::finding)
