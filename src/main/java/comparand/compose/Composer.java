@@ -1,8 +1,11 @@
 package comparand.compose;
 
+import comparand.compose.brief.Brief;
+import comparand.compose.brief.Letters;
 import comparand.compose.results.ResultSets;
 import comparand.compose.table.EvidenceTable;
 import comparand.compose.table.Workbook;
+import comparand.compose.text.Layout;
 import comparand.compose.text.Run;
 import comparand.compose.text.RunFacts;
 import comparand.compose.text.Words;
@@ -13,6 +16,7 @@ import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.document.chart.Chart;
 import comparand.document.publication.Publication;
+import comparand.document.result.ResultSet;
 import comparand.document.talk.Deck;
 import comparand.flow.Outcome;
 import comparand.model.Audience;
@@ -22,6 +26,8 @@ import comparand.model.library.DossierState;
 import comparand.model.template.Templates;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /** The stage that turns comparisons into finished documents. */
 public final class Composer {
@@ -44,7 +50,26 @@ public final class Composer {
     public static Outcome<Publication> compose(
             Compared compared, RunFacts facts, List<Diagnostic> findings, Templates templates, Commission commission) {
         return words(compared.matched().evidence().checked().dossier(), commission)
-                .then(words -> new Composer(compared, facts, words).publication(findings, commission));
+                .then(words -> new Composer(compared, facts, words).publication(findings, templates, commission));
+    }
+
+    /** The results as data, and the letters for what was not reported. */
+    public static Outcome<Publication> letters(
+            Compared compared, RunFacts facts, List<Diagnostic> findings, Templates templates) {
+        var template = templates.committee();
+        return words(compared.matched().evidence().checked().dossier(), new Commission(Set.of(), Optional.empty()))
+                .then(words -> words.with(template.wording()))
+                .map(words -> {
+                    var composer = new Composer(compared, facts, words);
+                    var run = new Run(compared, words);
+                    var results = new ResultSets(run, facts, findings).results();
+                    var look = Layout.of(template.look(), Optional.empty(), templates);
+                    return new Publication(
+                            results,
+                            new Letters(run, composer.edition(run), results, look).documents(),
+                            List.of(),
+                            List.of());
+                });
     }
 
     private static Outcome<Words> words(DossierRecord dossier, Commission commission) {
@@ -59,7 +84,8 @@ public final class Composer {
                         "write `language: en` or `language: de`"))));
     }
 
-    private Outcome<Publication> publication(List<Diagnostic> findings, Commission commission) {
+    private Outcome<Publication> publication(
+            List<Diagnostic> findings, Templates templates, Commission commission) {
         var run = new Run(compared, words);
         var results = new ResultSets(run, facts, findings).results();
         var documents = new ArrayList<Document>();
@@ -69,7 +95,29 @@ public final class Composer {
             documents.add(new Workbook(run, edition(run), results).document());
             documents.add(new EvidenceTable(run, edition(run), results).document());
         }
-        return Outcome.of(new Publication(results, documents, decks, figures));
+        if (!commission.readers().contains(Audience.COMMITTEE)) {
+            return Outcome.of(new Publication(results, documents, decks, figures));
+        }
+        return committee(results, findings, templates).map(more -> {
+            documents.addAll(more);
+            return new Publication(results, documents, decks, figures);
+        });
+    }
+
+    /** The brief and the letters, with the wording of the house; the workbook is there for those who want more. */
+    private Outcome<List<Document>> committee(ResultSet results, List<Diagnostic> findings, Templates templates) {
+        var template = templates.committee();
+        return words.with(template.wording()).map(own -> {
+            var run = new Run(compared, own);
+            var look = Layout.of(template.look(), Optional.empty(), templates);
+            var ownResults = template.wording().list().isEmpty()
+                    ? results
+                    : new ResultSets(run, facts, findings).results();
+            var documents = new ArrayList<Document>();
+            documents.add(new Brief(run, edition(run), ownResults, template, look).document());
+            documents.addAll(new Letters(run, edition(run), ownResults, look).documents());
+            return documents;
+        });
     }
 
     private Edition edition(Run run) {

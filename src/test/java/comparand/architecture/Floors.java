@@ -55,7 +55,15 @@ final class Floors {
         stage("compose.results", "compose.text", "document.result");
         stage("compose.table", "compose.text", "compose.results", "document", "document.result");
         stage(
+                "compose.brief",
+                "compose.text",
+                "compose.table",
+                "model.template",
+                "document",
+                "document.result");
+        stage(
                 "compose",
+                "compose.brief",
                 "compose.text",
                 "compose.results",
                 "compose.table",
@@ -69,6 +77,7 @@ final class Floors {
         room("write", "document");
         room("write.json", "document.result").with("com.fasterxml.jackson");
         room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
+        room("write.text", "write", "document");
         room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
         // floor 5
         var all = List.copyOf(TABLE.keySet());

@@ -237,6 +237,9 @@ final class ChangeResults {
                 after,
                 ConditionLine.upperFirst(cause),
                 pairs.stream().map(c -> c.pairing().id()).toList(),
+                (int) pairs.stream()
+                        .filter(c -> c.pairing().standing().isCompared())
+                        .count(),
                 answers));
     }
 

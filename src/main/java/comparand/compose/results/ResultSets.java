@@ -69,6 +69,7 @@ public final class ResultSets {
                 new ScenarioResults(run).results(),
                 new UnknownResults(run).all(),
                 run.compared().matched().unpaired().stream().map(this::unpaired).toList(),
+                new ComparabilityResults(run).all(),
                 run.compared().matched().evidence().setAside().stream()
                         .map(this::setAside)
                         .toList(),

@@ -19,11 +19,11 @@ import java.util.ArrayList;
 import java.util.Optional;
 
 /** What can be said first: every local comparison that could be made, as a sentence. */
-final class MainPoints {
+public final class MainPoints {
 
     private final Run run;
 
-    MainPoints(Run run) {
+    public MainPoints(Run run) {
         this.run = run;
     }
 
@@ -74,7 +74,8 @@ final class MainPoints {
                         String.join("; ", parts)));
     }
 
-    private String point(Comparison c) {
+    /** One comparison as a sentence, with what belongs to its answer. */
+    public String point(Comparison c) {
         var metric = c.pairing().ours().metric();
         var ours = c.pairing().ours();
         var device = run.names().device(ours.device());

@@ -186,7 +186,12 @@ public final class RequestText {
                 case SPREAD ->
                     wanted.add(new Wanted(
                             say("request.spread"),
-                            say("request.form.spread", "unit", metric.unit().named())));
+                            metric.unit().spelling().isEmpty()
+                                    ? say("request.form.spread-bare")
+                                    : say(
+                                            "request.form.spread",
+                                            "unit",
+                                            metric.unit().spelling())));
                 case KIND_OF_SPREAD -> wanted.add(new Wanted(say("request.kind"), say("request.form.kind")));
             }
         }
@@ -222,7 +227,9 @@ public final class RequestText {
                         .orElse(List.of()));
         return condition
                 .flatMap(c -> c.unit())
-                .map(u -> say("request.form.number", "unit", u.named()))
+                .map(u -> u.spelling().isEmpty()
+                        ? say("request.form.number-bare")
+                        : say("request.form.number", "unit", u.spelling()))
                 .orElseGet(() -> words.isEmpty()
                         ? say("request.form.words")
                         : say(

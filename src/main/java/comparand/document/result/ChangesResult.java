@@ -26,6 +26,8 @@ public record ChangesResult(
             @Says("Names of the pairs in which the values concerned take part")
             List<String> pairs,
 
+            @Says("How many of these pairs are compared") int compared,
+
             @Says("What that means for the answers, in words")
             String answers) {}
 }

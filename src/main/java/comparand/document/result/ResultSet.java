@@ -36,6 +36,9 @@ public record ResultSet(
         @Says("Published values for which there is nothing local to set beside")
         List<UnpairedResult> unpaired,
 
+        @Says("For each metric and device, how far published values may be compared")
+        List<ComparabilityResult> comparability,
+
         @Says("Values that take no part, with reasons") List<SetAsideResult> setAside,
 
         @Says("What became of the rows of the raw files") RowLogResult rowLog,

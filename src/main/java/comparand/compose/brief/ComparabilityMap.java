@@ -1,0 +1,72 @@
+package comparand.compose.brief;
+
+import comparand.compose.text.Cells;
+import comparand.compose.text.Run;
+import comparand.document.Block;
+import comparand.document.Block.Align;
+import comparand.document.Block.Column;
+import comparand.document.Block.Table;
+import comparand.document.Cell;
+import comparand.document.Cell.Words.Frame;
+import comparand.document.result.ComparabilityResult;
+import comparand.metric.Metric;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What may be compared with something published, metric by metric and device by device: in words, which frames repeat. */
+final class ComparabilityMap {
+
+    private final Run run;
+    private final Cells cells;
+    private final List<ComparabilityResult> map;
+
+    ComparabilityMap(Run run, Cells cells, List<ComparabilityResult> map) {
+        this.run = run;
+        this.cells = cells;
+        this.map = map;
+    }
+
+    List<Block> blocks() {
+        var columns = new ArrayList<Column>();
+        columns.add(cells.name("col.metric", 50));
+        run.dossier()
+                .devices()
+                .forEach(d -> columns.add(new Column(run.names().device(d.value()), 30, Align.LEFT, false)));
+        var rows = run.questions().values().stream().map(this::row).toList();
+        return List.of(
+                Brief.small(run.words().say("brief.map-lead")),
+                new Table("BriefComparability", "", columns, rows, List.of()));
+    }
+
+    private List<Cell> row(Metric metric) {
+        var row = new ArrayList<Cell>();
+        row.add(Cell.words(metric.name()));
+        map.stream().filter(c -> c.metric().equals(metric.id())).forEach(c -> row.add(cell(c)));
+        return row;
+    }
+
+    private Cell cell(ComparabilityResult c) {
+        var text = c.sources() == 0
+                ? c.word()
+                : run.words()
+                        .say(
+                                c.sources() == 1 ? "map.count-one" : "map.count",
+                                "word",
+                                c.word(),
+                                "n",
+                                String.valueOf(c.reaching()),
+                                "of",
+                                String.valueOf(c.sources()));
+        return Cell.framed(text, frame(c.standing()));
+    }
+
+    private static Frame frame(String standing) {
+        return switch (standing) {
+            case "same" -> Frame.SOLID;
+            case "same-after-conversion" -> Frame.DOUBLE;
+            case "not-reported" -> Frame.DOTTED;
+            case "no-data" -> Frame.NONE;
+            default -> Frame.DASHED;
+        };
+    }
+}
