@@ -12,11 +12,12 @@ import comparand.document.Look;
 import comparand.document.Section;
 import comparand.document.result.ResultSet;
 import comparand.model.template.CommitteeTemplate;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The brief for a committee. Every list is as long as two pages allow; what is left out is counted and stands in the
- * workbook. It holds no total score.
+ * The brief for a committee. Every list is as long as two pages allow; what is left out stands in the workbook. It holds no
+ * total score.
  */
 public final class Brief {
 
@@ -26,6 +27,7 @@ public final class Brief {
     private final Edition edition;
     private final Look look;
     private final CommitteeTemplate template;
+    private final Cells cells;
     private final Said said;
     private final QuestionTable questions;
     private final ComparabilityMap map;
@@ -37,7 +39,7 @@ public final class Brief {
         this.edition = edition;
         this.look = look;
         this.template = template;
-        var cells = new Cells(run);
+        this.cells = new Cells(run);
         this.said = new Said(run);
         this.questions = new QuestionTable(run, cells);
         this.map = new ComparabilityMap(run, cells, results.comparability());
@@ -46,79 +48,75 @@ public final class Brief {
     }
 
     public Document document() {
-        var sections = template.sections().stream()
-                .map(Located::value)
-                .map(this::section)
-                .toList();
+        var sections = new ArrayList<Section>();
+        var notes = new Notes(run, cells);
+        for (var part : template.sections()) {
+            part(part.value(), sections, notes);
+        }
+        notes.close(sections);
         return new Document(NAME, Document.Form.PAGES, edition, look, sections);
     }
 
-    private Section section(CommitteeTemplate.Section part) {
-        return switch (part) {
-            case DECISION -> section("brief.decision", decision());
-            case SAID -> section("brief.said", said.blocks());
-            case QUESTIONS -> section("brief.questions", questions.blocks());
-            case COMPARABILITY -> section("brief.comparability", map.blocks());
-            case NOT_KNOWN -> section("brief.not-known", open.notKnown());
-            case CHARACTERISTICS -> section("brief.characteristics", facts.characteristics());
-            case OUTSIDE_LABEL -> section("brief.outside-label", facts.outsideLabel());
-            case COSTS -> section("brief.costs", facts.costs());
-            case TRIAL -> section("brief.trial", open.trial());
-            case TO_ASK -> section("brief.to-ask", open.toAsk());
-            case CHANGES -> section("brief.changes", facts.changes());
-            case SOURCES -> section("brief.sources", facts.sources());
-            case METHODS -> section("brief.methods", methods());
-            case KEY -> section("brief.key", key());
-            case CAUTIONS -> section("brief.cautions", cautions());
-        };
+    private void part(CommitteeTemplate.Section part, List<Section> sections, Notes notes) {
+        switch (part) {
+            case DECISION -> section("decision", say("brief.decision"), decision(), sections, notes);
+            case SAID -> section("said", say("brief.said"), said.blocks(), sections, notes);
+            case QUESTIONS -> section("questions", say("brief.questions"), questions.blocks(), sections, notes);
+            case COMPARABILITY -> section("comparability", say("brief.comparability"), map.blocks(), sections, notes);
+            case NOT_KNOWN -> section("not-known", say("brief.not-known"), open.notKnown(), sections, notes);
+            case CHARACTERISTICS ->
+                section("characteristics", say("brief.characteristics"), facts.characteristics(), sections, notes);
+            case OUTSIDE_LABEL -> notes.row(say("brief.outside-label"), facts.outsideLabel());
+            case COSTS -> notes.row(say("brief.costs"), facts.costs());
+            case TRIAL -> notes.row(say("brief.trial"), open.trial());
+            case TO_ASK -> notes.row(say("brief.to-ask"), open.toAsk());
+            case CHANGES -> notes.row(say("brief.changes"), facts.changes());
+            case SOURCES -> notes.print(say("brief.sources"), facts.sources());
+            case METHODS -> notes.print(say("brief.methods"), methods());
+            case KEY -> notes.print(say("brief.key"), say("brief.key-text"));
+            // they are the same in every document, and the pages are two
+            case CAUTIONS -> notes.print(say("brief.cautions"), String.join(" ", edition.cautions()));
+        }
     }
 
-    private Section section(String heading, List<Block> blocks) {
-        return new Section(heading.replace("brief.", ""), run.words().say(heading), blocks);
+    private static void section(
+            String name, String heading, List<Block> blocks, List<Section> sections, Notes notes) {
+        notes.close(sections);
+        sections.add(new Section(name, heading, blocks));
     }
 
     private List<Block> decision() {
         var dossier = run.dossier();
         return List.of(
                 new Paragraph(dossier.decision().value() + ".", Style.BODY),
-                new Paragraph(
-                        run.words()
-                                .say(
-                                        "brief.prepared",
-                                        "device",
-                                        run.names().device(dossier.presentDevice().value()),
-                                        "by",
-                                        dossier.preparedBy().value(),
-                                        "asOf",
-                                        dossier.asOf().value().toString(),
-                                        "fixed",
-                                        dossier.fixed().value().toString(),
-                                        "interests",
-                                        dossier.interests().map(Located::value).orElseGet(() -> run.words()
-                                                .say("brief.interests-open"))),
-                        Style.SMALL));
+                small(say(
+                        "brief.prepared",
+                        "device",
+                        run.names().device(dossier.presentDevice().value()),
+                        "by",
+                        dossier.preparedBy().value(),
+                        "asOf",
+                        dossier.asOf().value().toString(),
+                        "fixed",
+                        dossier.fixed().value().toString(),
+                        "interests",
+                        dossier.interests().map(Located::value).orElseGet(() -> say("brief.interests-open")))));
     }
 
-    private List<Block> methods() {
-        return List.of(
-                small(run.words()
-                        .say("brief.method-difference")),
-                small(run.words()
-                        .say("brief.method-margin", "fixed", run.dossier().fixed().value().toString())),
-                small(run.words().say("brief.method-footing")),
-                small(run.words().say("brief.method-family", "m", String.valueOf(run.familySize()))));
-    }
-
-    private List<Block> key() {
-        return List.of(small(run.words().say("brief.key-text")));
-    }
-
-    /** In one paragraph: they are the same in every document, and the pages are two. */
-    private List<Block> cautions() {
-        return List.of(small(String.join(" ", edition.cautions())));
+    private String methods() {
+        return String.join(
+                " ",
+                say("brief.method-difference"),
+                say("brief.method-margin", "fixed", run.dossier().fixed().value().toString()),
+                say("brief.method-footing"),
+                say("brief.method-family", "m", String.valueOf(run.familySize())));
     }
 
     static Block small(String text) {
         return new Paragraph(text, Style.SMALL);
+    }
+
+    private String say(String key, String... places) {
+        return run.words().say(key, places);
     }
 }

@@ -16,6 +16,9 @@ import java.util.List;
 /** What may be compared with something published, metric by metric and device by device: in words, which frames repeat. */
 final class ComparabilityMap {
 
+    private static final String TABLE = "BriefComparability";
+    private static final int MOST_ACROSS = 12;
+
     private final Run run;
     private final Cells cells;
     private final List<ComparabilityResult> map;
@@ -26,16 +29,35 @@ final class ComparabilityMap {
         this.map = map;
     }
 
+    /** Few metrics stand side by side, which saves room; many stand one below the other. */
     List<Block> blocks() {
+        var metrics = List.copyOf(run.questions().values());
+        return List.of(
+                Brief.small(run.words().say("brief.map-lead")),
+                metrics.size() <= MOST_ACROSS ? across(metrics) : down(metrics));
+    }
+
+    private Table across(List<Metric> metrics) {
+        var columns = new ArrayList<Column>();
+        columns.add(cells.name("col.device", 12));
+        metrics.forEach(m -> columns.add(new Column(m.name(), 12, Align.LEFT, false)));
+        var rows = new ArrayList<List<Cell>>();
+        for (var device : run.dossier().devices()) {
+            var row = new ArrayList<Cell>();
+            row.add(Cell.words(run.names().device(device.value())));
+            map.stream().filter(c -> c.device().equals(device.value())).forEach(c -> row.add(cell(c)));
+            rows.add(row);
+        }
+        return new Table(TABLE, "", columns, rows, List.of());
+    }
+
+    private Table down(List<Metric> metrics) {
         var columns = new ArrayList<Column>();
         columns.add(cells.name("col.metric", 50));
         run.dossier()
                 .devices()
                 .forEach(d -> columns.add(new Column(run.names().device(d.value()), 30, Align.LEFT, false)));
-        var rows = run.questions().values().stream().map(this::row).toList();
-        return List.of(
-                Brief.small(run.words().say("brief.map-lead")),
-                new Table("BriefComparability", "", columns, rows, List.of()));
+        return new Table(TABLE, "", columns, metrics.stream().map(this::row).toList(), List.of());
     }
 
     private List<Cell> row(Metric metric) {

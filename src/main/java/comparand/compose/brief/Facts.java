@@ -6,8 +6,6 @@ import comparand.compose.text.Run;
 import comparand.document.Block;
 import comparand.document.Block.Align;
 import comparand.document.Block.Column;
-import comparand.document.Block.Paragraph;
-import comparand.document.Block.Paragraph.Style;
 import comparand.document.Block.Table;
 import comparand.document.Cell;
 import comparand.document.result.ChangesResult.ChangeResult;
@@ -21,16 +19,15 @@ import comparand.model.library.DocumentRecord;
 import comparand.model.library.Price;
 import comparand.model.library.SourceRecord;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What documents state, use outside the label, costs, changes and sources, as short as two pages ask for. */
 final class Facts {
 
-    private static final int MOST_PROPERTIES = 13;
+    private static final int MOST_PROPERTIES = 12;
     private static final int MOST_CHANGES = 4;
 
     private final Run run;
@@ -43,13 +40,11 @@ final class Facts {
         this.results = results;
     }
 
-    /** The rows of the table of characteristics, each with its place behind it, and the documents last. */
+    /** The rows of the table of characteristics, each with its place behind it; the documents stand in the headings. */
     List<Block> characteristics() {
         var whole = new SharedTables(run, results).characteristics();
         var columns = new ArrayList<Column>(List.of(cells.name("col.property", 32)));
-        run.dossier()
-                .devices()
-                .forEach(d -> columns.add(new Column(run.names().device(d.value()), 40, Align.LEFT, false)));
+        run.dossier().devices().forEach(d -> columns.add(new Column(heading(d.value()), 40, Align.LEFT, false)));
         var rows = new ArrayList<List<Cell>>();
         whole.rows().stream().limit(MOST_PROPERTIES).forEach(r -> {
             var row = new ArrayList<Cell>(List.of(r.get(1)));
@@ -59,13 +54,13 @@ final class Facts {
             }
             rows.add(row);
         });
-        var documents = new ArrayList<Cell>(List.of(cells.word("brief.document")));
-        run.dossier().devices().forEach(d -> documents.add(Cell.words(instructions(d.value()))));
-        rows.add(documents);
+        if (rows.isEmpty()) {
+            rows.add(cells.nothing(columns.size()));
+        }
         return List.of(new Table("BriefCharacteristics", "", columns, rows, List.of()));
     }
 
-    private String instructions(String device) {
+    private String heading(String device) {
         var source = run.library()
                 .device(device)
                 .flatMap(d -> run.library().source(d.instructions().value()))
@@ -73,6 +68,8 @@ final class Facts {
         return run.words()
                 .say(
                         "brief.instructions",
+                        "device",
+                        run.names().device(device),
                         "number",
                         String.valueOf(run.names().number(source.id())),
                         "revision",
@@ -80,51 +77,81 @@ final class Facts {
                                 .say("not-reported")));
     }
 
-    List<Block> outsideLabel() {
+    /** Devices that were used outside their label, then how often the others were not. */
+    String outsideLabel() {
         var ofCases = results.rowLog().outsideLabel().stream()
                 .filter(l -> l.level().equals("cases") || l.level().equals("patients"))
+                .sorted(Comparator.comparing(l -> l.outside() == 0))
                 .map(this::outside)
                 .toList();
-        return List.of(new Paragraph(
-                ofCases.isEmpty() ? run.words().say("brief.no-cases") : String.join("; ", ofCases) + ".", Style.BODY));
+        return ofCases.isEmpty() ? run.words().say("brief.no-cases") : String.join("; ", ofCases) + ".";
     }
 
     private String outside(LabelUseResult l) {
-        return run.names().device(l.device()) + " "
-                + run.words()
-                        .say(
-                                "rowlog.outside",
-                                "outside",
-                                String.valueOf(l.outside()),
-                                "of",
-                                String.valueOf(l.of()),
-                                "condition",
-                                l.condition(),
-                                "limit",
-                                l.limit());
+        return run.words()
+                .say(
+                        l.outside() == 0 ? "brief.outside-none" : "brief.outside",
+                        "device",
+                        run.names().device(l.device()),
+                        "outside",
+                        String.valueOf(l.outside()),
+                        "of",
+                        String.valueOf(l.of()),
+                        "condition",
+                        l.condition(),
+                        "limit",
+                        l.limit());
     }
 
-    List<Block> costs() {
+    /** One line a device: the cost, or that it is not supplied, and what it is made of. */
+    String costs() {
         if (results.costs().lines().isEmpty()) {
-            return List.of(new Paragraph(run.words().say("brief.costs-none"), Style.BODY));
+            return run.words().say("brief.costs-none");
         }
-        var columns = List.of(
-                cells.name("col.device", 18),
-                cells.text("col.cost", 16),
-                cells.text("brief.cost-items", 44),
-                cells.text("col.given-by", 54),
-                cells.text("col.not-included", 30));
-        var rows = results.costs().perCase().stream().map(this::cost).toList();
-        return List.of(new Table("BriefCosts", "", columns, rows, List.of()));
+        var lines = new ArrayList<String>();
+        results.costs().perCase().forEach(c -> lines.add(cost(c)));
+        var ofAll = of(Comparand.ALL_DEVICES);
+        if (!ofAll.isEmpty()) {
+            lines.add(run.words()
+                    .say("brief.cost", "device", run.words().say("all-devices"), "cost", items(ofAll)));
+        }
+        return String.join("\n", lines);
     }
 
-    private List<Cell> cost(CaseCostResult c) {
-        return List.of(
-                Cell.words(run.names().device(c.device())),
-                c.cost().map(this::money).map(Cell::words).orElseGet(() -> cells.word("costs.not-supplied")),
-                joined(c, l -> Stream.of(l.item() + ", " + l.priceText())),
-                joined(c, l -> Stream.of(l.givenBy() + ", " + l.on())),
-                joined(c, l -> l.notIncluded().stream()));
+    private List<CostLineResult> of(String device) {
+        return results.costs().lines().stream()
+                .filter(l -> l.device().equals(device))
+                .toList();
+    }
+
+    private String cost(CaseCostResult c) {
+        var cost = c.cost().map(this::money).orElseGet(() -> run.words().say("costs.not-supplied"));
+        var own = of(c.device());
+        return run.words()
+                .say(
+                        "brief.cost",
+                        "device",
+                        run.names().device(c.device()),
+                        "cost",
+                        own.isEmpty() ? cost : cost + ": " + items(own));
+    }
+
+    private String items(List<CostLineResult> lines) {
+        return lines.stream()
+                .map(l -> run.words()
+                        .say(
+                                l.notIncluded().isEmpty() ? "brief.cost-item" : "brief.cost-item-without",
+                                "item",
+                                l.item(),
+                                "price",
+                                l.priceText(),
+                                "by",
+                                l.givenBy(),
+                                "on",
+                                l.on(),
+                                "without",
+                                l.notIncluded().orElse("")))
+                .collect(Collectors.joining("; "));
     }
 
     private String money(double amount) {
@@ -138,30 +165,22 @@ final class Facts {
                 + results.costs().currency().orElse("");
     }
 
-    private Cell joined(CaseCostResult c, Function<CostLineResult, Stream<String>> text) {
-        var said = results.costs().lines().stream()
-                .filter(l -> l.device().equals(c.device()) || l.device().equals(Comparand.ALL_DEVICES))
-                .flatMap(text)
-                .distinct()
-                .collect(Collectors.joining("; "));
-        return said.isEmpty() ? cells.word("none") : Cell.words(said);
-    }
-
-    List<Block> changes() {
+    String changes() {
         var since = results.changes().since();
         if (since.isEmpty()) {
-            return List.of(new Paragraph(run.words().say("brief.no-since"), Style.BODY));
+            return run.words().say("brief.no-since");
         }
-        var blocks = new ArrayList<Block>();
-        blocks.add(Brief.small(run.words()
+        var lines = new ArrayList<String>();
+        lines.add(run.words()
                 .say(
                         results.changes().changes().isEmpty() ? "brief.nothing-changed" : "brief.changed",
                         "since",
-                        since.get())));
-        results.changes().changes().stream()
-                .limit(MOST_CHANGES)
-                .forEach(c -> blocks.add(new Paragraph(change(c), Style.POINT)));
-        return blocks;
+                        since.get()));
+        results.changes().changes().stream().limit(MOST_CHANGES).map(this::change).forEach(lines::add);
+        if (results.changes().changes().size() > MOST_CHANGES) {
+            lines.add(run.words().say("brief.more-changes"));
+        }
+        return String.join("\n", lines);
     }
 
     private String change(ChangeResult c) {
@@ -182,17 +201,16 @@ final class Facts {
                         String.valueOf(c.compared()));
     }
 
-    /** One paragraph: numbers as locators use them. */
-    List<Block> sources() {
-        return List.of(Brief.small(
-                results.sources().stream().map(this::source).collect(Collectors.joining("; ")) + "."));
+    /** Numbers as locators use them. */
+    String sources() {
+        return results.sources().stream().map(this::source).collect(Collectors.joining("; ")) + ".";
     }
 
     private String source(SourceResult s) {
         var record = run.library().source(s.id());
         return run.words()
                 .say(
-                        "brief.source",
+                        s.state().equals("current") ? "brief.source" : "brief.source-state",
                         "number",
                         String.valueOf(s.number()),
                         "first",
@@ -202,8 +220,7 @@ final class Facts {
                                 .map(d -> String.valueOf(d.value().earliest().getYear()))
                                 .orElseGet(() -> run.words().say("not-reported")),
                         "kind",
-                        s.kind().replace('-', ' ')
-                                + s.revision().map(r -> " " + r).orElse(""),
+                        s.kind().replace('-', ' '),
                         "funding",
                         s.funding(),
                         "state",

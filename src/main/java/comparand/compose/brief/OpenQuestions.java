@@ -7,6 +7,7 @@ import comparand.compose.text.Cells;
 import comparand.compose.text.Figures;
 import comparand.compose.text.Run;
 import comparand.compose.text.UnknownText;
+import comparand.diag.Located;
 import comparand.document.Block;
 import comparand.document.Block.Paragraph;
 import comparand.document.Block.Paragraph.Style;
@@ -16,7 +17,6 @@ import comparand.document.result.RequestResult;
 import comparand.document.result.RequestResult.ItemResult;
 import comparand.document.result.RequestResult.WantedResult;
 import comparand.document.result.ResultSet;
-import comparand.metric.Metric;
 import comparand.model.Answer;
 import comparand.model.Margin;
 import comparand.model.Origin;
@@ -27,14 +27,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** What is not known, what a trial should still measure, and what is to be asked of whom. */
 final class OpenQuestions {
 
     private static final int MOST = 9;
-    private static final int MOST_MEASURED = 6;
+    private static final int MOST_MEASURED = 8;
     private static final int MOST_ASKED = 8;
 
     private final Run run;
@@ -58,11 +57,11 @@ final class OpenQuestions {
             return List.of(new Paragraph(say("gaps.none"), Style.BODY));
         }
         var columns = List.of(
-                cells.name("col.unknown", 52),
-                cells.text("col.device", 14),
-                cells.text("col.matters", 30),
+                cells.name("col.unknown", 62),
+                cells.text("col.device", 15),
+                cells.text("col.matters", 50),
                 cells.text("col.settles", 38),
-                cells.text("col.who", 20));
+                cells.text("col.who", 30));
         var table = new Table(
                 "BriefUnknown",
                 "",
@@ -72,13 +71,23 @@ final class OpenQuestions {
         return List.of(table, Brief.small(say("brief.more-unknowns")));
     }
 
+    /** By its short name, as in the other rows. */
+    private String device(UnknownText.Said said) {
+        return run.dossier().devices().stream()
+                .map(Located::value)
+                .filter(d -> run.names().device(d).equals(said.device()))
+                .map(run.names()::brief)
+                .findFirst()
+                .orElseGet(said::device);
+    }
+
     private List<Cell> row(OpenRow row) {
         var first = row.unknowns().get(0);
         var said = text.of(first);
         if (first instanceof Unknown.Declared) {
             return List.of(
                     Cell.words(said.what()),
-                    Cell.words(said.device()),
+                    Cell.words(device(said)),
                     Cell.words(said.matters()),
                     Cell.words(String.join(" ", said.settles())),
                     Cell.words(said.who()));
@@ -92,23 +101,36 @@ final class OpenQuestions {
                 Cell.words(said.who()));
     }
 
+    /** Steps of a device with one and the same verdict are said together. */
     private String what(OpenRow row) {
-        return row.unknowns().stream().map(this::what).distinct().collect(Collectors.joining("; "));
+        var steps = new LinkedHashMap<String, List<String>>();
+        for (var unknown : row.unknowns()) {
+            if (unknown instanceof Unknown.Open open) {
+                var ours = open.comparison().pairing().ours();
+                steps.computeIfAbsent(
+                                run.names().brief(ours.device()) + "{step}: " + verdict(open), k -> new ArrayList<>())
+                        .add(ours.origin().fold(p -> "", Origin.Local::group));
+            } else {
+                steps.put(say("brief.unmeasured"), List.of());
+            }
+        }
+        return steps.entrySet().stream()
+                .map(e -> e.getKey().replace("{step}", at(e.getValue())))
+                .collect(Collectors.joining("; "));
     }
 
-    private String what(Unknown unknown) {
-        if (!(unknown instanceof Unknown.Open open)) {
-            return say("brief.unmeasured");
-        }
+    private String at(List<String> steps) {
+        var joined = String.join(", ", steps);
+        return joined.isBlank() ? "" : say("at", "step", joined);
+    }
+
+    private String verdict(Unknown.Open open) {
         var c = open.comparison();
-        var tested = tested(c.answer());
-        var verdict = tested.map(t -> t.verdict() == Verdict.NOT_SETTLED
+        return tested(c.answer())
+                .map(t -> t.verdict() == Verdict.NOT_SETTLED
                         ? say("unknown.not-settled")
                         : run.answers().verdict(t, c))
                 .orElseGet(() -> run.answers().of(c));
-        var step = c.pairing().ours().origin().fold(p -> "", Origin.Local::group);
-        return run.names().brief(c.pairing().ours().device()) + (step.isEmpty() ? "" : say("at", "step", step)) + " "
-                + verdict;
     }
 
     private static Optional<Answer.Tested> tested(Answer answer) {
@@ -136,50 +158,58 @@ final class OpenQuestions {
         return say("brief.margin", "margin", margin.text().replace(' ', '\u00a0'), "reason", margin.reason());
     }
 
-    /** Each metric that is open, with what it takes and what must be held alike. */
-    List<Block> trial() {
-        var byMetric = new LinkedHashMap<Metric, OpenRow>();
-        rows.stream()
-                .filter(r -> r.rank() < 2)
-                .forEach(r -> r.metric().ifPresent(m -> byMetric.putIfAbsent(m, r)));
-        var blocks = new ArrayList<Block>();
-        byMetric.entrySet().stream()
-                .limit(MOST_MEASURED)
-                .forEach(e -> blocks.add(new Paragraph(measure(e.getKey(), e.getValue()), Style.POINT)));
-        blocks.add(Brief.small(say(blocks.isEmpty() ? "brief.trial-none" : "brief.trial-all")));
-        return blocks;
-    }
-
-    private String measure(Metric metric, OpenRow row) {
-        var hold = metric.conditions().stream()
-                .filter(use -> use.role().asksForReport())
-                .map(use -> use.condition().name())
-                .collect(Collectors.joining(", "));
-        var present = run.names().brief(run.dossier().presentDevice().value());
-        return say(
-                hold.isEmpty() ? "brief.measure-free" : "brief.measure",
-                "metric",
-                upperFirst(metric.name()),
-                "devices",
-                devices(row) + ", " + present,
-                "size",
-                sizes.of(row).orElseGet(() -> say("brief.size-open")),
-                "conditions",
-                hold);
-    }
-
-    /** One row for each recipient of a letter. */
-    List<Block> toAsk() {
-        if (results.requests().isEmpty()) {
-            return List.of(new Paragraph(say("brief.ask-none"), Style.BODY));
+    /** Each metric that is open between devices and has a margin, with what it takes; then what must be held alike. */
+    String trial() {
+        var measured = rows.stream().filter(r -> r.rank() < 2).limit(MOST_MEASURED).toList();
+        if (measured.isEmpty()) {
+            return say("brief.trial-none");
         }
-        var columns = List.of(cells.name("col.to", 24), cells.text("col.asked", 126));
-        var rowsOfTable = results.requests().stream()
+        var hold = shared(measured);
+        var lines = new ArrayList<String>();
+        lines.add(say(
+                "brief.trial-of",
+                "metrics",
+                measured.stream().map(this::measure).collect(Collectors.joining("; "))));
+        if (!hold.isEmpty()) {
+            lines.add(say("brief.trial-alike", "conditions", hold));
+        }
+        return String.join("\n", lines);
+    }
+
+    /** Conditions that decide for at least half of the metrics; what decides for one alone is in the workbook. */
+    private static String shared(List<OpenRow> measured) {
+        var metrics = measured.stream().flatMap(r -> r.metric().stream()).distinct().toList();
+        var uses = new LinkedHashMap<String, Integer>();
+        metrics.stream()
+                .flatMap(m -> m.conditions().stream())
+                .filter(use -> use.role().asksForReport())
+                .forEach(use -> uses.merge(use.condition().name(), 1, Integer::sum));
+        return uses.entrySet().stream()
+                .filter(e -> 2 * e.getValue() >= metrics.size())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.joining(", "));
+    }
+
+    private String measure(OpenRow row) {
+        return say(
+                "brief.measure",
+                "metric",
+                row.metric().orElseThrow().name(),
+                "devices",
+                devices(row));
+    }
+
+    /** One line for each recipient of a letter. */
+    String toAsk() {
+        if (results.requests().isEmpty()) {
+            return say("brief.ask-none");
+        }
+        var lines = new ArrayList<String>();
+        results.requests().stream()
                 .limit(MOST_ASKED)
-                .map(r -> List.of(Cell.words(r.to()), Cell.words(asked(r))))
-                .toList();
-        return List.of(
-                new Table("BriefToAsk", "", columns, rowsOfTable, List.of()), Brief.small(say("brief.ask-letters")));
+                .forEach(r -> lines.add(say("brief.ask", "to", r.to(), "asked", asked(r))));
+        lines.add(say("brief.ask-letters"));
+        return String.join("\n", lines);
     }
 
     /** What is wanted, each once, with all values of which it is. */
@@ -191,12 +221,7 @@ final class OpenQuestions {
                     .add(item.printed().isEmpty() ? run.names().brief(item.device()) : value(item));
         }
         return byWanted.entrySet().stream()
-                .map(e -> say(
-                        "brief.asked",
-                        "wanted",
-                        upperFirst(e.getKey()),
-                        "values",
-                        String.join(", ", new TreeSet<>(e.getValue()))))
+                .map(e -> say("brief.asked", "wanted", e.getKey(), "values", String.join(", ", e.getValue())))
                 .collect(Collectors.joining("; "));
     }
 

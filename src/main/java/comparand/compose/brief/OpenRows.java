@@ -2,7 +2,6 @@ package comparand.compose.brief;
 
 import comparand.compose.text.Run;
 import comparand.metric.Metric;
-import comparand.model.Pairing.Purpose;
 import comparand.model.Unknown;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,7 +27,9 @@ final class OpenRows {
                     .ifPresent(rank -> groups.computeIfAbsent(
                                     new Key(
                                             rank,
-                                            metric(unknown).map(Metric::id).orElseGet(unknown::id)),
+                                            metric(unknown)
+                                                    .map(Metric::id)
+                                                    .orElseGet(unknown::id)),
                                     k -> new ArrayList<>())
                             .add(unknown));
         }
@@ -42,8 +43,11 @@ final class OpenRows {
     private static Optional<Integer> rank(Unknown unknown) {
         if (unknown instanceof Unknown.Open open) {
             boolean margin = open.comparison().margin().isPresent();
-            var purpose = open.comparison().pairing().purpose();
-            return Optional.of(purpose == Purpose.LOCAL_AGAINST_PUBLISHED ? 5 : margin ? 0 : 3);
+            return switch (open.comparison().pairing().purpose()) {
+                case LOCAL_AGAINST_PUBLISHED -> Optional.of(5);
+                case WITHIN_CENTRE -> Optional.empty();
+                case AGAINST_PRESENT_DEVICE, STATED_AGAINST_PRESENT_DEVICE -> Optional.of(margin ? 0 : 3);
+            };
         }
         if (unknown instanceof Unknown.Unmeasured unmeasured) {
             return Optional.of(unmeasured.margin().isPresent() ? 1 : 4);

@@ -12,6 +12,7 @@ import comparand.diag.Located;
 import comparand.document.Block;
 import comparand.document.Block.Align;
 import comparand.document.Block.Column;
+import comparand.document.Block.Note;
 import comparand.document.Block.Table;
 import comparand.document.Cell;
 import comparand.model.Answer;
@@ -37,6 +38,7 @@ final class QuestionTable {
     private final Run run;
     private final Cells cells;
     private final QuestionRows rows;
+    private final Map<String, String> marks = new LinkedHashMap<>();
 
     QuestionTable(Run run, Cells cells) {
         this.run = run;
@@ -46,20 +48,33 @@ final class QuestionTable {
 
     List<Block> blocks() {
         var columns = new ArrayList<Column>();
-        columns.add(cells.name("col.question", 27));
-        columns.add(cells.text("col.margin", 10));
+        columns.add(cells.name("col.question", 40));
+        columns.add(cells.text("col.margin", 13));
         run.dossier()
                 .devices()
-                .forEach(d -> columns.add(new Column(run.names().device(d.value()), 20, Align.LEFT, false)));
-        columns.add(cells.text("col.standing", 13));
-        columns.add(cells.text("col.answer-present", 45));
-        var table = new Table(
-                "BriefQuestions",
-                "",
-                columns,
-                rows.rows().stream().map(this::row).toList(),
-                List.of());
+                .forEach(d -> columns.add(new Column(run.names().device(d.value()), 23, Align.LEFT, false)));
+        columns.add(cells.text("col.standing", 14));
+        columns.add(cells.text("col.answer-present", 62));
+        var all = rows.rows();
+        all.forEach(this::gatherNotes);
+        var notes = new ArrayList<Note>();
+        marks.forEach((text, mark) -> notes.add(new Note(mark, text)));
+        var table = new Table("BriefQuestions", "", columns, all.stream().map(this::row).toList(), notes);
         return List.of(Brief.small(run.words().say("brief.questions-lead")), table);
+    }
+
+    /** What a reader must know of devices and hospitals is the same for all rows of cases, and is said once. */
+    private void gatherNotes(Row row) {
+        notes(row).forEach(n -> marks.computeIfAbsent(n, k -> String.valueOf((char) ('a' + marks.size()))));
+    }
+
+    private List<String> notes(Row row) {
+        return row.pairs().values().stream()
+                .filter(c -> c.pairing().standing().isCompared())
+                .flatMap(c -> run.remarks().centres().of(c.pairing()).stream())
+                .map(n -> n + ".")
+                .distinct()
+                .toList();
     }
 
     private List<Cell> row(Row row) {
@@ -74,27 +89,45 @@ final class QuestionTable {
             cellsOfRow.add(result(row, device.value()));
         }
         cellsOfRow.add(Cell.words(standing(row)));
-        cellsOfRow.add(Cell.words(answer(row)));
+        cellsOfRow.add(Cell.words(
+                answer(row),
+                notes(row).stream().map(n -> String.valueOf(marks.get(n))).collect(Collectors.joining(", "))));
         return cellsOfRow;
     }
 
     private String metric(Row row) {
         var unit = row.metric().unit().spelling();
         var named = unit.isEmpty() ? row.metric().name() : row.metric().name() + ", " + unit;
-        return row.step().isEmpty() ? named : named + run.words().say("at", "step", row.step());
+        var at = row.step().isEmpty() ? named : named + run.words().say("at", "step", row.step());
+        return sameSize(row)
+                .map(n -> at + "; " + run.words().say("brief.each", "n", n))
+                .orElse(at);
+    }
+
+    /** How many stand behind every result of a row, if it is the same number. */
+    private static Optional<String> sameSize(Row row) {
+        var sizes = row.results().values().stream()
+                .map(r -> r.isLocal() && !(r.summary() instanceof Summary.Events)
+                        ? r.sizes().independent().map(Object::toString).orElse("")
+                        : "")
+                .distinct()
+                .toList();
+        return sizes.size() == 1 && row.results().size() > 1 && !sizes.get(0).isEmpty()
+                ? Optional.of(sizes.get(0))
+                : Optional.empty();
     }
 
     private Cell result(Row row, String device) {
         var lines = new ArrayList<String>();
         var result = row.results().get(device);
-        lines.add(result == null ? run.words().say("brief.no-result") : own(result, standing(row, device)));
+        lines.add(result == null ? run.words().say("brief.no-result") : own(row, result, standing(row, device)));
         var published = rows.published(row, device);
         if (!published.isEmpty()) {
             var shown = published.stream()
                     .limit(MOST_PUBLISHED)
                     .map(c -> run.summaries()
                                     .beside(c.pairing().theirs(), c.pairing().standing())
-                            + "\u00a0("
+                            + " ("
                             + run.names().locator(c.pairing().theirs())
                             + ")")
                     .collect(Collectors.joining("; "));
@@ -114,16 +147,17 @@ final class QuestionTable {
     }
 
     /** The mean with its interval and number, in the brackets of its standing; a stated figure with its place. */
-    private String own(Comparand result, Standing standing) {
+    private String own(Row row, Comparand result, Standing standing) {
         if (result.summary() instanceof Summary.Events events) {
-            return run.answers()
-                    .events(events, ProportionInterval.EXACT.of(events.events(), events.of(), Answer.LEVEL));
+            return share(events);
         }
         if (!result.isLocal()) {
             return run.summaries().of(result) + "\u00a0(" + run.names().locator(result) + ")";
         }
         var brackets = SummaryText.brackets(standing);
-        var n = result.sizes().independent().map(s -> "; " + s).orElse("");
+        var n = sameSize(row).isPresent()
+                ? ""
+                : result.sizes().independent().map(s -> "; " + s).orElse("");
         return interval(result)
                 .map(i -> {
                     double mean = result.summary().centre().orElseThrow();
@@ -132,6 +166,22 @@ final class QuestionTable {
                             + run.figures().range(i, decimals) + ")" + brackets.after() + n;
                 })
                 .orElseGet(() -> run.summaries().beside(result, standing) + n);
+    }
+
+    /** {@code 0 of 12 (up to 26 %)}; the answer of the row says it in a sentence. */
+    private String share(Summary.Events events) {
+        var interval = ProportionInterval.EXACT.of(events.events(), events.of(), Answer.LEVEL);
+        return run.words()
+                .say(
+                        events.events() == 0 ? "brief.share-none" : "brief.share",
+                        "events",
+                        String.valueOf(events.events()),
+                        "of",
+                        String.valueOf(events.of()),
+                        "low",
+                        run.figures().percent(interval.low()),
+                        "high",
+                        run.figures().percent(interval.high()));
     }
 
     private static Optional<Interval> interval(Comparand result) {
@@ -149,13 +199,13 @@ final class QuestionTable {
         row.pairs()
                 .forEach((device, c) -> byDevice.put(
                         run.names().brief(device),
-                        run.words().say("standing." + c.pairing().standing().name())));
+                        run.words().say("map." + c.pairing().standing().name())));
         if (byDevice.isEmpty()) {
             return run.words().say("not-applicable");
         }
         var words = byDevice.values().stream().distinct().toList();
         return words.size() == 1
-                ? words.get(0)
+                ? upperFirst(words.get(0))
                 : byDevice.entrySet().stream()
                         .map(e -> e.getKey() + ": " + e.getValue())
                         .collect(Collectors.joining("\n"));
@@ -174,15 +224,18 @@ final class QuestionTable {
         if (row.pairs().isEmpty()) {
             return run.words().say("brief.no-pair");
         }
-        return row.pairs().entrySet().stream().map(this::answer).collect(Collectors.joining("\n"));
+        // one sentence for devices of which the same is said
+        var bySaid = new LinkedHashMap<String, List<String>>();
+        row.pairs()
+                .forEach((device, c) -> bySaid.computeIfAbsent(run.answers().of(c), s -> new ArrayList<>())
+                        .add(named(device, c)));
+        return bySaid.entrySet().stream()
+                .map(e -> String.join(", ", e.getValue()) + ": " + e.getKey())
+                .collect(Collectors.joining("\n"));
     }
 
-    private String answer(Map.Entry<String, Comparison> entry) {
-        var c = entry.getValue();
-        var answer = run.answers().of(c);
-        if (c.answer() instanceof Answer.EventCounts) {
-            return upperFirst(answer);
-        }
+    /** The device with its difference, if there is one. */
+    private String named(String device, Comparison c) {
         var metric = c.pairing().ours().metric();
         var difference = AnswerText.tested(c.answer())
                 .map(t -> run.figures().difference(metric, t))
@@ -194,9 +247,6 @@ final class QuestionTable {
                                                 run.figures().of(c.pairing().ours(), nominal.difference())),
                                 metric))
                         : Optional.empty());
-        var text = run.names().brief(entry.getKey()) + " "
-                + difference.map(d -> d + ": " + answer).orElse(answer);
-        var apart = run.remarks().centres().of(c.pairing());
-        return apart.map(a -> text + ". " + a).orElse(text);
+        return run.names().brief(device) + difference.map(d -> " " + d).orElse("");
     }
 }

@@ -10,6 +10,7 @@ import comparand.model.Answer;
 import comparand.model.Comparison;
 import comparand.model.Origin;
 import comparand.model.Pairing.Purpose;
+import comparand.model.Standing;
 import comparand.model.Verdict;
 import comparand.model.library.SampleSize;
 import comparand.model.library.StudyKind;
@@ -110,7 +111,9 @@ final class Said {
                 .collect(Collectors.groupingBy(this::stands, LinkedHashMap::new, Collectors.toList()));
         var parts = new ArrayList<String>();
         for (Map.Entry<String, List<Comparison>> entry : byStand.entrySet()) {
-            entry.getValue().forEach(c -> parts.add(points.point(c)));
+            entry.getValue()
+                    .forEach(c ->
+                            parts.add(c.answer() instanceof Answer.Nominal ? points.sentence(c) : points.point(c)));
             parts.add(entry.getKey());
         }
         return String.join(" ", parts);
@@ -118,14 +121,18 @@ final class Said {
 
     /** {@code Bench, same conditions, 6 units against 6 units.} */
     private String stands(Comparison c) {
-        var standing = run.words().say("standing." + c.pairing().standing().name());
+        var standing = run.words()
+                .say(
+                        c.pairing().standing() == Standing.SAME
+                                ? "brief.standing-same"
+                                : "brief.standing-converted");
         var ours = c.pairing().ours();
         var counts = ours.sizes()
                 .independent()
                 .flatMap(a -> c.pairing().theirs().sizes().independent().map(b -> counts(a, b)));
         return ours.origin()
                 .fold(
-                        p -> run.words().say("brief.stands-stated", "standing", standing),
+                        p -> run.words().say("brief.stands-stated"),
                         l -> counts.map(n -> run.words()
                                         .say("brief.stands", "kind", kind(l), "standing", standing, "counts", n))
                                 .orElseGet(() -> run.words()

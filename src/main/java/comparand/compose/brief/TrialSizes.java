@@ -8,7 +8,11 @@ import comparand.model.Needed;
 import comparand.model.PlanAim;
 import comparand.model.Planned;
 import comparand.model.Unknown;
+import comparand.model.library.SampleUnit;
 import java.util.Comparator;
+import java.util.TreeMap;
+import java.util.function.BinaryOperator;
+import java.util.stream.Collectors;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,13 +36,17 @@ final class TrialSizes {
         }
     }
 
-    /** {@code about 14 units in each group: half-width of the interval 3.4 mmHg}; empty where no number can be given. */
+    /** {@code about 14 units, about 133 cases in each group}; empty where no number can be given. */
     Optional<String> of(OpenRow row) {
-        return row.metric().flatMap(metric -> row.unknowns().stream()
+        var most = new TreeMap<SampleUnit, Size>();
+        row.unknowns().stream()
                 .flatMap(u -> plan(u).stream())
                 .flatMap(p -> size(p).stream())
-                .max(Comparator.comparingInt(Size::amount))
-                .map(s -> words(s, metric)));
+                .forEach(s -> most.merge(
+                        s.plan.unit(), s, BinaryOperator.maxBy(Comparator.comparingInt(Size::amount))));
+        return row.metric()
+                .filter(m -> !most.isEmpty())
+                .map(m -> most.values().stream().map(s -> words(s, m)).collect(Collectors.joining("; ")));
     }
 
     private static Optional<Planned> plan(Unknown unknown) {
@@ -64,21 +72,18 @@ final class TrialSizes {
     }
 
     private String words(Size size, Metric metric) {
-        var text = new PlanWords(run.words(), run.figures(), metric, size.plan);
         if (size.needed.kind() == Needed.Kind.NONE) {
             return run.words().say("needed.never", "units", size.plan.unit().plural());
         }
-        boolean detect = size.aim.kind() == PlanAim.Kind.DETECT;
+        var text = new PlanWords(run.words(), run.figures(), metric, size.plan);
         return run.words()
                 .say(
-                        detect ? "brief.size-detect" : "brief.size-width",
+                        "brief.size",
                         "n",
                         text.brief(size.needed),
                         "units",
                         size.plan.unit().plural(),
                         "where",
-                        text.where(),
-                        "amount",
-                        text.amount(size.aim));
+                        text.where());
     }
 }

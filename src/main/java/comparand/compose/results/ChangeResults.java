@@ -180,8 +180,11 @@ final class ChangeResults {
                 "change.source",
                 "number",
                 String.valueOf(run.names().number(source.id())),
-                "title",
-                source.reference().title().value());
+                "author",
+                source.reference().author().stream()
+                        .findFirst()
+                        .map(a -> a.text())
+                        .orElseGet(() -> source.reference().title().value()));
     }
 
     private static Set<String> ids(Stream<ValueRecord> values) {

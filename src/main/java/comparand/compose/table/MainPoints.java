@@ -76,12 +76,16 @@ public final class MainPoints {
 
     /** One comparison as a sentence, with what belongs to its answer. */
     public String point(Comparison c) {
+        var remarks = run.remarks().of(c);
+        return sentence(c) + (remarks.isEmpty() ? "" : " " + String.join(". ", remarks) + ".");
+    }
+
+    /** The same without what belongs to the answer. */
+    public String sentence(Comparison c) {
         var metric = c.pairing().ours().metric();
         var ours = c.pairing().ours();
         var device = run.names().device(ours.device());
         var answer = run.answers().of(c);
-        var remarks = run.remarks().of(c);
-        var tail = remarks.isEmpty() ? "" : " " + String.join(". ", remarks) + ".";
         if (c.answer() instanceof Answer.Nominal nominal) {
             var difference = run.figures()
                     .withUnit(
@@ -97,8 +101,7 @@ public final class MainPoints {
                             "difference",
                             difference,
                             "answer",
-                            answer)
-                    + tail;
+                            answer);
         }
         if (c.answer() instanceof Answer.Tested tested) {
             var group = ours.origin().fold(p -> "", Origin.Local::group);
@@ -114,8 +117,7 @@ public final class MainPoints {
                             "difference",
                             differenceWithUnit(metric, tested),
                             "answer",
-                            answer)
-                    + tail;
+                            answer);
         }
         return ConditionLine.upperFirst(metric.name()) + ": " + answer + ".";
     }
