@@ -12,6 +12,7 @@ import comparand.document.result.ComparabilityResult;
 import comparand.metric.Metric;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** What may be compared with something published, metric by metric and device by device: in words, which frames repeat. */
 final class ComparabilityMap {
@@ -31,21 +32,38 @@ final class ComparabilityMap {
 
     /** Few metrics stand side by side, which saves room; many stand one below the other. */
     List<Block> blocks() {
-        var metrics = List.copyOf(run.questions().values());
+        var metrics = run.questions().values().stream()
+                .filter(m -> !isEmpty(m))
+                .toList();
+        var empty = run.questions().values().stream()
+                .filter(this::isEmpty)
+                .map(Metric::name)
+                .collect(Collectors.joining(", "));
+        var lead = run.words().say("brief.map-lead");
         return List.of(
-                Brief.small(run.words().say("brief.map-lead")),
+                Brief.small(empty.isEmpty() ? lead : lead + " " + run.words().say("brief.map-empty", "metrics", empty)),
                 metrics.size() <= MOST_ACROSS ? across(metrics) : down(metrics));
+    }
+
+    /** A metric of which no source says anything for any device is named in one line. */
+    private boolean isEmpty(Metric metric) {
+        return map.stream()
+                .filter(c -> c.metric().equals(metric.id()))
+                .allMatch(c -> c.sources() == 0);
     }
 
     private Table across(List<Metric> metrics) {
         var columns = new ArrayList<Column>();
-        columns.add(cells.name("col.device", 12));
+        columns.add(cells.name("col.device", 9));
         metrics.forEach(m -> columns.add(new Column(m.name(), 12, Align.LEFT, false)));
         var rows = new ArrayList<List<Cell>>();
         for (var device : run.dossier().devices()) {
             var row = new ArrayList<Cell>();
-            row.add(Cell.words(run.names().device(device.value())));
-            map.stream().filter(c -> c.device().equals(device.value())).forEach(c -> row.add(cell(c)));
+            row.add(Cell.words(run.names().brief(device.value())));
+            metrics.forEach(m -> map.stream()
+                    .filter(c -> c.device().equals(device.value())
+                            && c.metric().equals(m.id()))
+                    .forEach(c -> row.add(cell(c))));
             rows.add(row);
         }
         return new Table(TABLE, "", columns, rows, List.of());
@@ -72,7 +90,7 @@ final class ComparabilityMap {
                 ? c.word()
                 : run.words()
                         .say(
-                                c.sources() == 1 ? "map.count-one" : "map.count",
+                                "map.count",
                                 "word",
                                 c.word(),
                                 "n",

@@ -20,6 +20,7 @@ import comparand.model.library.Price;
 import comparand.model.library.SourceRecord;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -46,11 +47,12 @@ final class Facts {
         var columns = new ArrayList<Column>(List.of(cells.name("col.property", 32)));
         run.dossier().devices().forEach(d -> columns.add(new Column(heading(d.value()), 40, Align.LEFT, false)));
         var rows = new ArrayList<List<Cell>>();
-        whole.rows().stream().limit(MOST_PROPERTIES).forEach(r -> {
+        var stated = whole.rows().stream().map(r -> r.get(1).shown()).toList();
+        whole.rows().stream().filter(r -> isNews(r, stated)).limit(MOST_PROPERTIES).forEach(r -> {
             var row = new ArrayList<Cell>(List.of(r.get(1)));
             for (int c = 2; c + 1 < r.size(); c += 2) {
-                boolean stated = !r.get(c + 1).shown().equals(run.words().say("not-applicable"));
-                row.add(stated ? Cell.words(r.get(c).shown() + " (" + r.get(c + 1).shown() + ")") : r.get(c));
+                boolean placed = !r.get(c + 1).shown().equals(run.words().say("not-applicable"));
+                row.add(placed ? Cell.words(r.get(c).shown() + " (" + r.get(c + 1).shown() + ")") : r.get(c));
             }
             rows.add(row);
         });
@@ -58,6 +60,13 @@ final class Facts {
             rows.add(cells.nothing(columns.size()));
         }
         return List.of(new Table("BriefCharacteristics", "", columns, rows, List.of()));
+    }
+
+    /** A limit of use in a number that a property says again in words stands there only. */
+    private static boolean isNews(List<Cell> row, List<String> properties) {
+        var name = row.get(1).shown().split(" ")[0];
+        return !row.get(0).shown().equals("label")
+                || properties.stream().noneMatch(p -> p.startsWith("labelled ") && p.endsWith(" " + name));
     }
 
     private String heading(String device) {
@@ -136,22 +145,19 @@ final class Facts {
                         own.isEmpty() ? cost : cost + ": " + items(own));
     }
 
+    /** Items told by the same on the same day stand together, and what is not included last. */
     private String items(List<CostLineResult> lines) {
-        return lines.stream()
-                .map(l -> run.words()
-                        .say(
-                                l.notIncluded().isEmpty() ? "brief.cost-item" : "brief.cost-item-without",
-                                "item",
-                                l.item(),
-                                "price",
-                                l.priceText(),
-                                "by",
-                                l.givenBy(),
-                                "on",
-                                l.on(),
-                                "without",
-                                l.notIncluded().orElse("")))
+        var told = new LinkedHashMap<String, List<String>>();
+        lines.forEach(l -> told.computeIfAbsent(l.givenBy() + ", " + l.on(), k -> new ArrayList<>())
+                .add(l.item() + " " + l.priceText()));
+        var without = lines.stream()
+                .flatMap(l -> l.notIncluded().stream())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        var items = told.entrySet().stream()
+                .map(e -> String.join(", ", e.getValue()) + " (" + e.getKey() + ")")
                 .collect(Collectors.joining("; "));
+        return without.isEmpty() ? items : items + "; " + run.words().say("brief.cost-without", "without", without);
     }
 
     private String money(double amount) {
@@ -180,7 +186,7 @@ final class Facts {
         if (results.changes().changes().size() > MOST_CHANGES) {
             lines.add(run.words().say("brief.more-changes"));
         }
-        return String.join("\n", lines);
+        return lines.get(0) + " " + String.join("\n", lines.subList(1, lines.size()));
     }
 
     private String change(ChangeResult c) {

@@ -57,18 +57,18 @@ final class OpenQuestions {
             return List.of(new Paragraph(say("gaps.none"), Style.BODY));
         }
         var columns = List.of(
-                cells.name("col.unknown", 62),
-                cells.text("col.device", 15),
-                cells.text("col.matters", 50),
-                cells.text("col.settles", 38),
-                cells.text("col.who", 30));
+                cells.text("col.unknown", 86),
+                cells.name("col.device", 16),
+                cells.text("col.matters", 64),
+                cells.text("col.settles", 46),
+                cells.text("col.who", 29));
         var table = new Table(
                 "BriefUnknown",
                 "",
                 columns,
                 rows.stream().limit(MOST).map(this::row).toList(),
                 List.of());
-        return List.of(table, Brief.small(say("brief.more-unknowns")));
+        return List.of(table);
     }
 
     /** By its short name, as in the other rows. */
@@ -94,29 +94,32 @@ final class OpenQuestions {
         }
         var metric = row.metric().orElseThrow();
         return List.of(
-                Cell.words(upperFirst(metric.name()) + ": " + what(row)),
+                Cell.words(upperFirst(metric.name()) + what(row)),
                 Cell.words(devices(row)),
                 Cell.words(matters(first)),
                 Cell.words(sizes.of(row).orElseGet(() -> String.join(" ", said.settles()))),
                 Cell.words(said.who()));
     }
 
-    /** Steps of a device with one and the same verdict are said together. */
+    /** Steps of a device with one and the same verdict are said together; a step that all share is said once. */
     private String what(OpenRow row) {
         var steps = new LinkedHashMap<String, List<String>>();
         for (var unknown : row.unknowns()) {
             if (unknown instanceof Unknown.Open open) {
                 var ours = open.comparison().pairing().ours();
                 steps.computeIfAbsent(
-                                run.names().brief(ours.device()) + "{step}: " + verdict(open), k -> new ArrayList<>())
+                                run.names().brief(ours.device()) + "{step} " + verdict(open), k -> new ArrayList<>())
                         .add(ours.origin().fold(p -> "", Origin.Local::group));
             } else {
                 steps.put(say("brief.unmeasured"), List.of());
             }
         }
-        return steps.entrySet().stream()
-                .map(e -> e.getKey().replace("{step}", at(e.getValue())))
-                .collect(Collectors.joining("; "));
+        boolean shared = steps.values().stream().distinct().count() == 1;
+        var first = steps.values().iterator().next();
+        return (shared ? at(first) : "") + ": "
+                + steps.entrySet().stream()
+                        .map(e -> e.getKey().replace("{step}", shared ? "" : at(e.getValue())))
+                        .collect(Collectors.joining("; "));
     }
 
     private String at(List<String> steps) {
@@ -173,7 +176,7 @@ final class OpenQuestions {
         if (!hold.isEmpty()) {
             lines.add(say("brief.trial-alike", "conditions", hold));
         }
-        return String.join("\n", lines);
+        return String.join(" ", lines);
     }
 
     /** Conditions that decide for at least half of the metrics; what decides for one alone is in the workbook. */
@@ -208,8 +211,7 @@ final class OpenQuestions {
         results.requests().stream()
                 .limit(MOST_ASKED)
                 .forEach(r -> lines.add(say("brief.ask", "to", r.to(), "asked", asked(r))));
-        lines.add(say("brief.ask-letters"));
-        return String.join("\n", lines);
+        return String.join("\n", lines) + " " + say("brief.ask-letters");
     }
 
     /** What is wanted, each once, with all values of which it is. */

@@ -48,13 +48,13 @@ final class QuestionTable {
 
     List<Block> blocks() {
         var columns = new ArrayList<Column>();
-        columns.add(cells.name("col.question", 40));
-        columns.add(cells.text("col.margin", 13));
+        columns.add(cells.name("col.question", 42));
+        columns.add(cells.text("col.margin", 14));
         run.dossier()
                 .devices()
                 .forEach(d -> columns.add(new Column(run.names().device(d.value()), 23, Align.LEFT, false)));
-        columns.add(cells.text("col.standing", 14));
-        columns.add(cells.text("col.answer-present", 62));
+        columns.add(cells.text("col.standing", 15));
+        columns.add(cells.text("col.answer-present", 72));
         var all = rows.rows();
         all.forEach(this::gatherNotes);
         var notes = new ArrayList<Note>();
@@ -88,7 +88,10 @@ final class QuestionTable {
         for (Located<String> device : run.dossier().devices()) {
             cellsOfRow.add(result(row, device.value()));
         }
-        cellsOfRow.add(Cell.words(standing(row)));
+        cellsOfRow.add(Cell.words(standing(row)
+                + sameSize(row)
+                        .map(n -> "\n" + run.words().say("brief.each", "n", n))
+                        .orElse("")));
         cellsOfRow.add(Cell.words(
                 answer(row),
                 notes(row).stream().map(n -> String.valueOf(marks.get(n))).collect(Collectors.joining(", "))));
@@ -97,11 +100,11 @@ final class QuestionTable {
 
     private String metric(Row row) {
         var unit = row.metric().unit().spelling();
-        var named = unit.isEmpty() ? row.metric().name() : row.metric().name() + ", " + unit;
-        var at = row.step().isEmpty() ? named : named + run.words().say("at", "step", row.step());
-        return sameSize(row)
-                .map(n -> at + "; " + run.words().say("brief.each", "n", n))
-                .orElse(at);
+        // the margin beside it has the unit
+        boolean bare = unit.isEmpty()
+                || row.question().margin().flatMap(m -> m.value().amount()).isPresent();
+        var named = bare ? row.metric().name() : row.metric().name() + ", " + unit;
+        return row.step().isEmpty() ? named : named + run.words().say("at", "step", row.step());
     }
 
     /** How many stand behind every result of a row, if it is the same number. */
@@ -193,7 +196,7 @@ final class QuestionTable {
                 : Optional.empty();
     }
 
-    /** One word for all where it is one, else device by device. */
+    /** One word for all where it is one, else one for each device in the order of the columns. */
     private String standing(Row row) {
         var byDevice = new LinkedHashMap<String, String>();
         row.pairs()
@@ -206,9 +209,7 @@ final class QuestionTable {
         var words = byDevice.values().stream().distinct().toList();
         return words.size() == 1
                 ? upperFirst(words.get(0))
-                : byDevice.entrySet().stream()
-                        .map(e -> e.getKey() + ": " + e.getValue())
-                        .collect(Collectors.joining("\n"));
+                : upperFirst(String.join("; ", byDevice.values()));
     }
 
     private String answer(Row row) {
@@ -231,7 +232,7 @@ final class QuestionTable {
                         .add(named(device, c)));
         return bySaid.entrySet().stream()
                 .map(e -> String.join(", ", e.getValue()) + ": " + e.getKey())
-                .collect(Collectors.joining("\n"));
+                .collect(Collectors.joining(". "));
     }
 
     /** The device with its difference, if there is one. */

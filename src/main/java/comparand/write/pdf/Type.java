@@ -38,15 +38,15 @@ final class Type {
     }
 
     TextStyle small() {
-        return compact ? regular(7, 8.2f, TextStyle.GREY) : regular(8, 10.5f, TextStyle.GREY);
+        return compact ? regular(6.8f, 7.9f, TextStyle.GREY) : regular(8, 10.5f, TextStyle.GREY);
     }
 
     TextStyle cell() {
-        return compact ? regular(7.2f, 8.3f, TextStyle.INK) : regular(7.6f, 9.6f, TextStyle.INK);
+        return compact ? regular(7, 8.1f, TextStyle.INK) : regular(7.6f, 9.6f, TextStyle.INK);
     }
 
     TextStyle cellStrong() {
-        return compact ? strong(7.2f, 8.3f, TextStyle.INK) : strong(7.6f, 9.6f, TextStyle.INK);
+        return compact ? strong(7, 8.1f, TextStyle.INK) : strong(7.6f, 9.6f, TextStyle.INK);
     }
 
     TextStyle mark() {
