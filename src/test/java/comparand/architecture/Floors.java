@@ -62,8 +62,10 @@ final class Floors {
                 "document.chart",
                 "document.result");
         stage("compose.figure", "compose.text", "compose.results", "document", "document.chart", "document.result");
+        stage("compose.brief", "compose.text", "compose.table", "model.template", "document", "document.result");
         stage(
                 "compose",
+                "compose.brief",
                 "compose.text",
                 "compose.results",
                 "compose.table",
@@ -84,6 +86,7 @@ final class Floors {
         room("write.chart", "document.chart")
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
+        room("write.text", "write", "document");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
         room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");

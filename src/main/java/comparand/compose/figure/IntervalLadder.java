@@ -2,7 +2,6 @@ package comparand.compose.figure;
 
 import comparand.compose.text.AnswerText;
 import comparand.compose.text.ConditionLine;
-import comparand.compose.text.Figures;
 import comparand.compose.text.Run;
 import comparand.document.chart.Area;
 import comparand.document.chart.Axis;

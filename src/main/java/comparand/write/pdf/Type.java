@@ -18,7 +18,7 @@ final class Type {
     }
 
     TextStyle title() {
-        return compact ? strong(15, 18, TextStyle.INK) : strong(20, 25, TextStyle.INK);
+        return compact ? strong(14, 16, TextStyle.INK) : strong(20, 25, TextStyle.INK);
     }
 
     TextStyle subtitle() {
@@ -38,15 +38,15 @@ final class Type {
     }
 
     TextStyle small() {
-        return compact ? regular(7, 8.6f, TextStyle.GREY) : regular(8, 10.5f, TextStyle.GREY);
+        return compact ? regular(6.8f, 7.9f, TextStyle.GREY) : regular(8, 10.5f, TextStyle.GREY);
     }
 
     TextStyle cell() {
-        return compact ? regular(7.2f, 8.6f, TextStyle.INK) : regular(7.6f, 9.6f, TextStyle.INK);
+        return compact ? regular(7, 8.1f, TextStyle.INK) : regular(7.6f, 9.6f, TextStyle.INK);
     }
 
     TextStyle cellStrong() {
-        return compact ? strong(7.2f, 8.6f, TextStyle.INK) : strong(7.6f, 9.6f, TextStyle.INK);
+        return compact ? strong(7, 8.1f, TextStyle.INK) : strong(7.6f, 9.6f, TextStyle.INK);
     }
 
     TextStyle mark() {
@@ -67,7 +67,7 @@ final class Type {
 
     /** Above and below the text of a cell, and at its sides. */
     float cellPad() {
-        return compact ? 2 : 3;
+        return compact ? 1.6f : 3;
     }
 
     float belowTitle() {
