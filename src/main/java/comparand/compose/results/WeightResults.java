@@ -45,7 +45,7 @@ final class WeightResults {
         return new WeightsResult(
                 weights.setBy().map(Located::value).orElseThrow(),
                 weights.on().value().toString(),
-                run.words().say("weights.rule"),
+                run.words().say("committee.scores"),
                 metrics,
                 new WeightVariations(run, metrics).all());
     }
