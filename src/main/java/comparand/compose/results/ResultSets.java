@@ -39,9 +39,6 @@ import java.util.TreeSet;
 /** The results of a run as data. */
 public final class ResultSets {
 
-    /** The words for who set a tolerance, where the dossier did not. */
-    public static final String CATALOGUE = "set-by.catalogue";
-
     private final Run run;
     private final RunFacts facts;
     private final List<Diagnostic> findings;
@@ -231,7 +228,7 @@ public final class ResultSets {
                 .override(metric, use)
                 .map(t -> run.words().say("set-by.dossier") + " " + t.set().value() + ": "
                         + t.reason().map(Located::value).orElse(""))
-                .orElseGet(() -> run.words().say(CATALOGUE));
+                .orElseGet(() -> run.words().say("set-by.catalogue"));
         return new ToleranceResult(
                 use.condition().id(),
                 run.terms().named(use.condition().name()),
