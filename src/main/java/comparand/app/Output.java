@@ -6,6 +6,7 @@ import comparand.write.DocumentWriter;
 import comparand.write.json.ResultJson;
 import comparand.write.json.ResultSchema;
 import comparand.write.pdf.PdfDocumentWriter;
+import comparand.write.text.PlainTextWriter;
 import comparand.write.xlsx.WorkbookWriter;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -20,6 +21,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Writes all outputs of a run into a folder that is swapped in whole: until the last byte is written, an earlier output
@@ -93,25 +95,29 @@ final class Output {
         names.add(SCHEMA);
         Files.writeString(folder.resolve(SCHEMA), ResultSchema.text(), StandardCharsets.UTF_8);
         for (var document : publication.documents()) {
-            var writer = writer(document.form());
-            var name = document.name() + "." + writer.extension();
-            names.add(name);
-            try (var out = open(folder.resolve(name))) {
-                writer.write(document, out);
+            for (var writer : writers(document.form())) {
+                var name = document.name() + "." + writer.extension();
+                names.add(name);
+                try (var out = open(folder.resolve(name))) {
+                    writer.write(document, out);
+                }
             }
         }
+        names.addAll(new FigureFiles(folder).write(publication));
         return names;
     }
 
-    private static DocumentWriter writer(Document.Form form) {
+    private static List<DocumentWriter> writers(Document.Form form) {
         return switch (form) {
-            case WORKBOOK -> new WorkbookWriter();
-            case WIDE_PAGES, PAGES -> new PdfDocumentWriter();
+            case WORKBOOK -> List.of(new WorkbookWriter());
+            case WIDE_PAGES, PAGES -> List.of(new PdfDocumentWriter());
+            case LETTER -> List.of(new PlainTextWriter());
             case TEXT -> throw new IllegalStateException("nobody writes text documents yet");
         };
     }
 
     private static OutputStream open(Path file) throws IOException {
+        Files.createDirectories(Objects.requireNonNull(file.getParent()));
         return new BufferedOutputStream(Files.newOutputStream(file));
     }
 

@@ -66,10 +66,15 @@ public final class ResultSets {
                 new ScenarioResults(run).results(),
                 new UnknownResults(run).all(),
                 run.compared().matched().unpaired().stream().map(this::unpaired).toList(),
+                new ComparabilityResults(run).all(),
                 run.compared().matched().evidence().setAside().stream()
                         .map(this::setAside)
                         .toList(),
                 RowLogResults.of(run),
+                CostResults.of(run),
+                new WeightResults(run).of(),
+                new ChangeResults(run).of(),
+                RequestResults.of(run),
                 findings.stream()
                         .sorted(Diagnostic.ORDER)
                         .map(ResultSets::finding)

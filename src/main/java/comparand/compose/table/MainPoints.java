@@ -18,11 +18,11 @@ import java.util.ArrayList;
 import java.util.Optional;
 
 /** What can be said first: every local comparison that could be made, as a sentence. */
-final class MainPoints {
+public final class MainPoints {
 
     private final Run run;
 
-    MainPoints(Run run) {
+    public MainPoints(Run run) {
         this.run = run;
     }
 
@@ -73,13 +73,18 @@ final class MainPoints {
                         String.join("; ", parts)));
     }
 
-    private String point(Comparison c) {
+    /** One comparison as a sentence, with what belongs to its answer. */
+    public String point(Comparison c) {
+        var remarks = run.remarks().of(c);
+        return sentence(c) + (remarks.isEmpty() ? "" : " " + String.join(". ", remarks) + ".");
+    }
+
+    /** The same without what belongs to the answer. */
+    public String sentence(Comparison c) {
         var metric = c.pairing().ours().metric();
         var ours = c.pairing().ours();
         var device = run.names().device(ours.device());
         var answer = run.answers().of(c);
-        var remarks = run.remarks().of(c);
-        var tail = remarks.isEmpty() ? "" : " " + String.join(". ", remarks) + ".";
         if (c.answer() instanceof Answer.Nominal nominal) {
             var difference = run.figures()
                     .withUnit(
@@ -87,34 +92,32 @@ final class MainPoints {
                                     .signed(nominal.difference(), run.figures().of(ours, nominal.difference())),
                             metric);
             return say(
-                            "table.said.stated",
-                            "device",
-                            device,
-                            "metric",
-                            run.terms().metric(metric),
-                            "difference",
-                            difference,
-                            "answer",
-                            answer)
-                    + tail;
+                    "table.said.stated",
+                    "device",
+                    device,
+                    "metric",
+                    run.terms().metric(metric),
+                    "difference",
+                    difference,
+                    "answer",
+                    answer);
         }
         if (c.answer() instanceof Answer.Tested tested) {
             var group = ours.origin().fold(p -> "", Origin.Local::group);
             var step =
                     group.isEmpty() ? sizes(c) : say("at", "step", run.terms().group(group));
             return say(
-                            "table.said.pair",
-                            "device",
-                            device,
-                            "metric",
-                            run.terms().metric(metric),
-                            "step",
-                            step,
-                            "difference",
-                            differenceWithUnit(metric, tested),
-                            "answer",
-                            answer)
-                    + tail;
+                    "table.said.pair",
+                    "device",
+                    device,
+                    "metric",
+                    run.terms().metric(metric),
+                    "step",
+                    step,
+                    "difference",
+                    differenceWithUnit(metric, tested),
+                    "answer",
+                    answer);
         }
         return ConditionLine.upperFirst(run.terms().metric(metric)) + ": " + answer + ".";
     }

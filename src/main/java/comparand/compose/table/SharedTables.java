@@ -26,13 +26,13 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** Tables that stand in every document alike: sources, what was set aside, tolerances, findings, characteristics. */
-final class SharedTables {
+public final class SharedTables {
 
     private final Run run;
     private final ResultSet results;
     private final Cells cells;
 
-    SharedTables(Run run, ResultSet results) {
+    public SharedTables(Run run, ResultSet results) {
         this.run = run;
         this.results = results;
         this.cells = new Cells(run);
@@ -179,7 +179,7 @@ final class SharedTables {
     }
 
     /** What documents state of each device, property by property; two columns a device, the words and their place. */
-    Table characteristics() {
+    public Table characteristics() {
         var columns = new ArrayList<>(List.of(cells.text("col.block", 12), cells.name("col.property", 28)));
         var devices = run.dossier().devices().stream()
                 .map(d -> run.library().device(d.value()).orElseThrow())

@@ -73,9 +73,19 @@ public final class Workbook {
         sheets.put("row-log", localData.rowLog());
         sheets.put("characteristics", shared.characteristics());
         sheets.put("tolerances", shared.tolerances());
+        var costs = new CostSheets(run, cells, results.costs());
+        sheets.put("costs", costs.items());
+        if (costs.areSupplied()) {
+            sheets.put("case-costs", costs.perCase());
+        }
+        results.weights().ifPresent(w -> {
+            sheets.put("weights", new WeightSheets(run, cells, w).scores());
+            sheets.put("weights-varied", new WeightVariationSheet(run, cells, w).table());
+        });
         sheets.put("sources", shared.sources());
         sheets.put("aside", shared.setAside());
         sheets.put("findings", shared.findings());
+        sheets.put("changes", ChangeSheet.table(run, cells, results.changes()));
         sheets.put("trail", trail());
         var sections = new ArrayList<Section>();
         sections.add(readFirst(sheets));
@@ -120,6 +130,10 @@ public final class Workbook {
         rows.add(item("about.state", edition.state()));
         rows.add(item("about.tool", edition.tool()));
         rows.add(item("about.fingerprint", edition.fingerprint()));
+        results.weights().ifPresent(w -> {
+            rows.add(item("about.weights", w.setBy() + ", " + w.on()));
+            rows.add(item("about.scores", w.rule()));
+        });
         edition.cautions().forEach(c -> rows.add(item("about.caution", c)));
         return new Table(
                 "About", "", List.of(cells.name("col.item", 30), cells.text("col.entry", 100)), rows, List.of());

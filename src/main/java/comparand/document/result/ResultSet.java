@@ -1,6 +1,7 @@
 package comparand.document.result;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Everything a run found. */
 @Says("The results of one run of one dossier")
@@ -35,9 +36,21 @@ public record ResultSet(
         @Says("Published values for which there is nothing local to set beside")
         List<UnpairedResult> unpaired,
 
+        @Says("For each metric and device, how far published values may be compared")
+        List<ComparabilityResult> comparability,
+
         @Says("Values that take no part, with reasons") List<SetAsideResult> setAside,
 
         @Says("What became of the rows of the raw files") RowLogResult rowLog,
+
+        @Says("What a case costs, as far as prices were supplied")
+        CostsResult costs,
+
+        @Says("Scores by weights; absent where no weights were supplied")
+        Optional<WeightsResult> weights,
+
+        @Says("What changed since an earlier report") ChangesResult changes,
+        @Says("Letters that ask for what was not reported") List<RequestResult> requests,
 
         @Says("Findings on the library that did not stop the run")
         List<FindingResult> findings,
