@@ -25,7 +25,6 @@ import comparand.model.Comparand;
 import comparand.model.SetAside;
 import comparand.model.library.ConditionText;
 import comparand.model.library.DeviceRecord;
-import comparand.model.library.DocumentRecord;
 import comparand.model.library.QuestionRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StatedMargin;
@@ -172,7 +171,7 @@ public final class ResultSets {
                 source.id(),
                 Kebab.of(source.kind().value()),
                 source.reference().text(),
-                source.document().map(this::revision),
+                source.document().map(run.terms()::revision),
                 source.funding().value().spelling(),
                 Kebab.of(status.state().value()),
                 status.checked().value().toString(),
@@ -181,16 +180,6 @@ public final class ResultSets {
                 reported,
                 deciding,
                 List.copyOf(missing));
-    }
-
-    private String revision(DocumentRecord document) {
-        return run.words()
-                .say(
-                        "revision",
-                        "revision",
-                        document.revision().value(),
-                        "date",
-                        document.date().value().text());
     }
 
     private List<QuestionResult> questions() {
