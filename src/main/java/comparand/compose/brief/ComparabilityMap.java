@@ -55,7 +55,7 @@ final class ComparabilityMap {
     private Table across(List<Metric> metrics) {
         var columns = new ArrayList<Column>();
         columns.add(cells.name("col.device", 9));
-        metrics.forEach(m -> columns.add(new Column(m.name(), 12, Align.LEFT, false)));
+        metrics.forEach(m -> columns.add(new Column(run.terms().metric(m), 12, Align.LEFT, false)));
         var rows = new ArrayList<List<Cell>>();
         for (var device : run.dossier().devices()) {
             var row = new ArrayList<Cell>();
@@ -79,7 +79,7 @@ final class ComparabilityMap {
 
     private List<Cell> row(Metric metric) {
         var row = new ArrayList<Cell>();
-        row.add(Cell.words(metric.name()));
+        row.add(cells.metric(metric));
         map.stream().filter(c -> c.metric().equals(metric.id())).forEach(c -> row.add(cell(c)));
         return row;
     }

@@ -15,7 +15,6 @@ import comparand.document.result.ResultSet;
 import comparand.document.result.RowLogResult.LabelUseResult;
 import comparand.document.result.SourceResult;
 import comparand.model.Comparand;
-import comparand.model.library.DocumentRecord;
 import comparand.model.library.Price;
 import comparand.model.library.SourceRecord;
 import java.util.ArrayList;
@@ -71,9 +70,9 @@ final class Facts {
     }
 
     /** A limit of use in a number that a property says again in words stands there only. */
-    private static boolean isNews(List<Cell> row, List<String> properties) {
+    private boolean isNews(List<Cell> row, List<String> properties) {
         var name = row.get(1).shown().replaceFirst(" .*", "");
-        return !row.get(0).shown().equals("label")
+        return !row.get(0).shown().equals(run.words().term("block", "label"))
                 || properties.stream().noneMatch(p -> p.startsWith("labelled ") && p.endsWith(" " + name));
     }
 
@@ -91,7 +90,7 @@ final class Facts {
                         String.valueOf(run.names().number(source.id())),
                         "revision",
                         source.document()
-                                .map(DocumentRecord::text)
+                                .map(d -> run.terms().revision(d))
                                 .orElseGet(() -> run.words().say("not-reported")));
     }
 
@@ -116,9 +115,9 @@ final class Facts {
                         "of",
                         String.valueOf(l.of()),
                         "condition",
-                        l.condition(),
+                        run.terms().named(l.condition()),
                         "limit",
-                        l.limit());
+                        run.terms().quantity(l.limit()));
     }
 
     /** One line a device: the cost, or that it is not supplied, and what it is made of. */
@@ -236,11 +235,11 @@ final class Facts {
                                 .map(d -> String.valueOf(d.value().earliest().getYear()))
                                 .orElseGet(() -> run.words().say("not-reported")),
                         "kind",
-                        s.kind().replace('-', ' '),
+                        run.words().term("source-kind", s.kind().replace('-', ' ')),
                         "funding",
-                        s.funding(),
+                        run.words().term("funding", s.funding()),
                         "state",
-                        s.state());
+                        run.words().term("source-state", s.state()));
     }
 
     private static Optional<String> first(SourceRecord source) {

@@ -136,8 +136,8 @@ final class Said {
 
     private String counts(SampleSize ours, SampleSize theirs) {
         return ours.equals(theirs)
-                ? run.words().say("brief.each", "n", ours.toString())
-                : run.words().say("brief.against", "ours", ours.toString(), "theirs", theirs.toString());
+                ? run.words().say("brief.each", "n", run.terms().size(ours))
+                : run.words().say("brief.against", "ours", run.terms().size(ours), "theirs", run.terms().size(theirs));
     }
 
     private String kind(Origin.Local local) {

@@ -73,7 +73,7 @@ final class TrialSizes {
 
     private String words(Size size, Metric metric) {
         if (size.needed.kind() == Needed.Kind.NONE) {
-            return run.words().say("needed.never", "units", size.plan.unit().plural());
+            return run.words().say("needed.never", "units", run.terms().level(size.plan.unit()));
         }
         var text = new PlanWords(run.words(), run.figures(), metric, size.plan);
         return run.words()
@@ -82,7 +82,7 @@ final class TrialSizes {
                         "n",
                         text.brief(size.needed),
                         "units",
-                        size.plan.unit().plural(),
+                        run.terms().level(size.plan.unit()),
                         "where",
                         text.where());
     }

@@ -74,8 +74,8 @@ final class IntervalLadder {
         margin.ifPresent(m -> ends.addAll(List.of(-m.value(), m.value())));
         var axis = new Scales(run.figures())
                 .of(
-                        say("figure.difference", "metric", metric.name(), "device", present())
-                                + (metric.differenceUnit().isEmpty() ? "" : ", " + metric.differenceUnit()),
+                        say("figure.difference", "metric", run.terms().metric(metric), "device", present())
+                                + (metric.differenceUnit().isEmpty() ? "" : ", " + run.terms().differenceUnit(metric)),
                         ends);
         var rows = new Axis.Rows(names);
         var panel = new Panel(
@@ -90,7 +90,7 @@ final class IntervalLadder {
                                 rows.from(),
                                 rows.to(),
                                 Area.Fill.HATCHED,
-                                say("figure.band", "margin", m.text().replace(' ', '\u00a0')))))
+                                say("figure.band", "margin", run.terms().margin(m.text())))))
                         .orElse(List.of()),
                 List.of(),
                 List.of(new Rule(true, 0, Trace.SOLID, Rule.Extent.WHOLE, present())),
@@ -138,7 +138,7 @@ final class IntervalLadder {
                 rungs.stream().anyMatch(c -> AnswerText.tested(c.answer()).isPresent());
         lines.add(say(tested ? "figure.note.difference" : "figure.note.nominal", "device", present()));
         margin.ifPresent(m ->
-                lines.add(say("figure.note.margin", "margin", m.text().replace(' ', '\u00a0'), "reason", m.reason())));
+                lines.add(say("figure.note.margin", "margin", run.terms().margin(m.text()), "reason", m.reason())));
         var all = new LinkedHashSet<Comparand>();
         rungs.forEach(c -> all.addAll(List.of(c.pairing().ours(), c.pairing().theirs())));
         lines.addAll(notes.conditions(all));

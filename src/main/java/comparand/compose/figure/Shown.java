@@ -66,7 +66,7 @@ final class Shown {
         boolean apart = group.isEmpty()
                 && c.isLocal(LocalPart.WHOLE)
                 && !c.sizes().counts().isEmpty();
-        return apart ? "" : group;
+        return apart ? "" : run.terms().group(group);
     }
 
     /** The name of a row: the device, and below it what it was measured at and how many stand behind it. */
@@ -84,7 +84,7 @@ final class Shown {
         var group = group(c);
         var n = c.sizes()
                 .independent()
-                .map(s -> s.toString().replace(' ', '\u00a0'))
+                .map(s -> run.terms().size(s).replace(' ', '\u00a0'))
                 .orElse("");
         return group.isEmpty() ? n : n.isEmpty() ? hold(group) : hold(group) + ", " + n;
     }
@@ -118,8 +118,8 @@ final class Shown {
     }
 
     /** The metric with its unit, as the title of an axis. */
-    static String axis(Metric metric) {
-        var name = ConditionLine.upperFirst(metric.name());
+    String axis(Metric metric) {
+        var name = ConditionLine.upperFirst(run.terms().metric(metric));
         return metric.unit().spelling().isEmpty()
                 ? name
                 : name + ", " + metric.unit().spelling();

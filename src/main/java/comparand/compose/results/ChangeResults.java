@@ -8,7 +8,6 @@ import comparand.diag.Located;
 import comparand.document.result.ChangesResult;
 import comparand.document.result.ChangesResult.ChangeResult;
 import comparand.model.Comparison;
-import comparand.model.library.DocumentRecord;
 import comparand.model.library.FormerValueRecord;
 import comparand.model.library.ReadingRecord;
 import comparand.model.library.SourceRecord;
@@ -96,8 +95,8 @@ final class ChangeResults {
                             "revision",
                             d.date().value().toString(),
                             named(newer.orElseThrow()),
-                            source.document().map(DocumentRecord::text).orElseGet(() -> say("not-reported")),
-                            d.text(),
+                            source.document().map(run.terms()::revision).orElseGet(() -> say("not-reported")),
+                            run.terms().revision(d),
                             say("change.revision"),
                             concerned,
                             rest(concerned));
@@ -141,7 +140,7 @@ final class ChangeResults {
                         "device",
                         run.names().device(value.device().value()),
                         "metric",
-                        metric.name(),
+                        run.terms().metric(metric),
                         "locator",
                         run.names().locator(source, value)),
                 was.value().value().toString(),
@@ -173,7 +172,7 @@ final class ChangeResults {
     }
 
     private String conditionName(String id) {
-        return run.library().catalogue().condition(id).map(c -> c.name()).orElse(id);
+        return run.library().catalogue().condition(id).map(c -> run.terms().named(c.name())).orElse(id);
     }
 
     private String named(SourceRecord source) {
@@ -219,7 +218,7 @@ final class ChangeResults {
                 "device",
                 run.names().device(c.pairing().ours().device()),
                 "metric",
-                c.pairing().ours().metric().name(),
+                run.terms().metric(c.pairing().ours().metric()),
                 "answer",
                 run.answers().of(c));
     }

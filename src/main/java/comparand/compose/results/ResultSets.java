@@ -25,7 +25,6 @@ import comparand.model.Comparand;
 import comparand.model.SetAside;
 import comparand.model.library.ConditionText;
 import comparand.model.library.DeviceRecord;
-import comparand.model.library.DocumentRecord;
 import comparand.model.library.QuestionRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StatedMargin;
@@ -38,9 +37,6 @@ import java.util.TreeSet;
 
 /** The results of a run as data. */
 public final class ResultSets {
-
-    /** The words for who set a tolerance, where the dossier did not. */
-    public static final String CATALOGUE = "set-by.catalogue";
 
     private final Run run;
     private final RunFacts facts;
@@ -175,7 +171,7 @@ public final class ResultSets {
                 source.id(),
                 Kebab.of(source.kind().value()),
                 source.reference().text(),
-                source.document().map(this::revision),
+                source.document().map(run.terms()::revision),
                 source.funding().value().spelling(),
                 Kebab.of(status.state().value()),
                 status.checked().value().toString(),
@@ -184,16 +180,6 @@ public final class ResultSets {
                 reported,
                 deciding,
                 List.copyOf(missing));
-    }
-
-    private String revision(DocumentRecord document) {
-        return run.words()
-                .say(
-                        "revision",
-                        "revision",
-                        document.revision().value(),
-                        "date",
-                        document.date().value().text());
     }
 
     private List<QuestionResult> questions() {
@@ -236,7 +222,7 @@ public final class ResultSets {
                 .override(metric, use)
                 .map(t -> run.words().say("set-by.dossier") + " " + t.set().value() + ": "
                         + t.reason().map(Located::value).orElse(""))
-                .orElseGet(() -> run.words().say(CATALOGUE));
+                .orElseGet(() -> run.words().say("set-by.catalogue"));
         return new ToleranceResult(
                 use.condition().id(),
                 run.terms().named(use.condition().name()),

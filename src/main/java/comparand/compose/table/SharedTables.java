@@ -1,6 +1,5 @@
 package comparand.compose.table;
 
-import comparand.compose.results.ResultSets;
 import comparand.compose.text.Cells;
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
@@ -136,7 +135,7 @@ public final class SharedTables {
                     joined(question, t -> t.role().equals("qualifies"), t -> t.name() + " " + t.tolerance()),
                     joined(
                             question,
-                            t -> !t.from().equals(run.words().say(ResultSets.CATALOGUE)),
+                            t -> !t.from().equals(run.words().say("set-by.catalogue")),
                             t -> t.name() + ": " + t.from())));
         }
         return new Table("Tolerances", "", columns, rows, List.of());

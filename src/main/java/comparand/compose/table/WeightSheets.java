@@ -83,10 +83,10 @@ final class WeightSheets {
     private List<Cell> row(WeightedMetricResult m, int r) {
         var metric = run.library().catalogue().find(m.metric()).orElseThrow();
         var row = new ArrayList<Cell>(List.of(
-                Cell.words(metric.name()),
+                cells.metric(metric),
                 cells.unit(metric),
                 cells.word(m.better().equals("less") ? "favourable.LESS" : "favourable.MORE"),
-                m.step().isEmpty() ? cells.none() : Cell.words(m.step()),
+                m.step().isEmpty() ? cells.none() : Cell.words(run.terms().group(m.step())),
                 run.figures().cell(m.weight(), decimals(m), "", ""),
                 counted(m, r)));
         row.addAll(range(m, metric, r));

@@ -64,7 +64,7 @@ final class WeightVariationSheet {
                 Cell.words(v.what()),
                 v.metric()
                         .flatMap(m -> run.library().catalogue().find(m))
-                        .map(m -> Cell.words(m.name()))
+                        .map(m -> cells.metric(m))
                         .orElseGet(cells::none),
                 run.figures().cell(v.factor(), v.factor() == 0.5 ? 1 : 0, "", "")));
         for (int d = 0; d < devices; d++) {

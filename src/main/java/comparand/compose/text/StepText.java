@@ -4,8 +4,6 @@ import comparand.model.Step;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** The facts of a step, with names, words and quantities in the language of the document; quotations stay as they are. */
 final class StepText {
@@ -28,7 +26,7 @@ final class StepText {
 
     private String said(Step.Kind kind, String name, String text) {
         return switch (name) {
-            case "place" -> place(text);
+            case "place" -> terms.place(text);
             case "quote" -> words.term("stated", text);
             case "level" -> words.term("level", text);
             case "kind" -> words.term("spread", text);
@@ -42,7 +40,7 @@ final class StepText {
             case "members" -> words.term("stated", text);
             case "se" -> text.equals("none") ? words.say("none") : text;
             case "result" -> text.replace(" to ", terms.between("to"));
-            case "source" -> kind == Step.Kind.PARTS ? place(text) : text;
+            case "source" -> kind == Step.Kind.PARTS ? terms.place(text) : text;
             case "from", "to" -> kind == Step.Kind.VARIANT ? terms.variant(text) : text;
             default -> text;
         };
@@ -57,17 +55,5 @@ final class StepText {
                     .replaceAll(Matcher.quoteReplacement(words.term("formula", word)));
         }
         return text;
-    }
-
-    /** {@code page 7, table 2, row 3}: the words before the numbers. */
-    private String place(String text) {
-        return words.named("stated").contains(text)
-                ? words.term("stated", text)
-                : Stream.of(text.split(", ")).map(this::pointer).collect(Collectors.joining(", "));
-    }
-
-    private String pointer(String part) {
-        int blank = part.indexOf(' ');
-        return blank < 0 ? part : words.term("place", part.substring(0, blank)) + part.substring(blank);
     }
 }

@@ -2,6 +2,7 @@ package comparand.compose.text;
 
 import comparand.metric.Condition;
 import comparand.metric.Metric;
+import comparand.model.library.DocumentRecord;
 import comparand.model.library.SampleSize;
 import comparand.model.library.SampleUnit;
 import java.util.List;
@@ -78,6 +79,33 @@ public final class Terms {
         return signed.replace(TO, between("to"));
     }
 
+    /** {@code rev C, 2024-03}. */
+    public String revision(DocumentRecord document) {
+        return words.say(
+                "revision",
+                "revision",
+                document.revision().value(),
+                "date",
+                document.date().value().text());
+    }
+
+    /** {@code page 7, table 2, row 3}: the words before the numbers. */
+    public String place(String text) {
+        return words.named("stated").contains(text)
+                ? words.term("stated", text)
+                : Stream.of(text.split(", ")).map(this::pointer).collect(Collectors.joining(", "));
+    }
+
+    private String pointer(String part) {
+        int blank = part.indexOf(' ');
+        return blank < 0 ? part : words.term("place", part.substring(0, blank)) + part.substring(blank);
+    }
+
+    /** A margin as it is set in a sentence: it does not break. */
+    public String margin(String text) {
+        return quantity(text).replace(' ', '\u00a0');
+    }
+
     /** A text of the trade with the decimal sign of the language. */
     String signed(String text) {
         return POINT.matcher(text).replaceAll(String.valueOf(words.decimalSign()));
@@ -89,7 +117,7 @@ public final class Terms {
     }
 
     /** What a condition was: a quantity, or one of its words; free words stay as they were written. */
-    String circumstance(Optional<Condition> condition, String text) {
+    public String circumstance(Optional<Condition> condition, String text) {
         if (words.named("stated").contains(text)) {
             return words.term("stated", text);
         }
