@@ -64,7 +64,7 @@ final class Facts {
 
     /** A limit of use in a number that a property says again in words stands there only. */
     private static boolean isNews(List<Cell> row, List<String> properties) {
-        var name = row.get(1).shown().split(" ")[0];
+        var name = row.get(1).shown().replaceFirst(" .*", "");
         return !row.get(0).shown().equals("label")
                 || properties.stream().noneMatch(p -> p.startsWith("labelled ") && p.endsWith(" " + name));
     }
