@@ -97,7 +97,7 @@ final class WeightSheets {
                             ? run.figures()
                                     .cell(
                                             m.scores().get(at).result(),
-                                            resultDecimals(m, m.scores().get(at).value()),
+                                            resultDecimals(m.scores().get(at).value()),
                                             "",
                                             "")
                             : notScored());
@@ -205,7 +205,7 @@ final class WeightSheets {
                 .gives(run.figures().cell(m.scores().get(device).score(), SCORE_DIGITS, "", ""), SCORE_DIGITS);
     }
 
-    private int resultDecimals(WeightedMetricResult m, String value) {
+    private int resultDecimals(String value) {
         var result = run.comparand(value);
         return result.summary().centre().isPresent()
                 ? run.figures().of(result, result.summary().centre().getAsDouble())
