@@ -48,8 +48,9 @@ final class BuildCommand implements Callable<Integer> {
             names = "--for",
             paramLabel = "READER",
             split = ",",
-            description = "For whom: evidence, committee, talk, manuscript, several of them with commas, or all"
-                    + " (default: all)",
+            description =
+                    "For whom: evidence, committee, supplier, talk, manuscript, several of them with commas, or all"
+                            + " (default: all)",
             converter = Readers.class)
     private List<Set<Audience>> readers = List.of(Readers.ALL);
 

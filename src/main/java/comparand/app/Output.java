@@ -103,6 +103,7 @@ final class Output {
                 }
             }
         }
+        names.addAll(new FigureFiles(folder).write(publication));
         return names;
     }
 

@@ -89,13 +89,6 @@ final class Pipeline {
                 .then(t -> Composer.compose(c, facts(c, t), compared.findings(), t, commission)));
     }
 
-    /** Letters for what was not reported. */
-    static Outcome<Publication> letters(DossierFile dossier, Path templates) {
-        var compared = compared(dossier);
-        return compared.then(c -> TemplateReader.read(templates)
-                .then(t -> Composer.letters(c, facts(c, t), compared.findings(), t)));
-    }
-
     private static Outcome<Checked> dossier(Library library, DossierFile file) {
         var dossier = library.dossiers().get(file.id());
         return dossier == null

@@ -1,12 +1,15 @@
 package comparand.app;
 
+import comparand.compose.Commission;
 import comparand.diag.Diagnostic;
 import comparand.diag.Span;
 import comparand.document.publication.Publication;
+import comparand.model.Audience;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -53,8 +56,10 @@ final class RequestsCommand implements Callable<Integer> {
     private int letters(DossierFile file) {
         var folder = Optional.ofNullable(out).orElse(Main.reports()).resolve(file.id() + "-requests");
         return OutputPlace.check(folder, file.library())
-                .then(place -> Pipeline.letters(
-                        file, templates.orElse(file.library().resolve("templates"))))
+                .then(place -> Pipeline.published(
+                        file,
+                        templates.orElse(file.library().resolve("templates")),
+                        new Commission(Set.of(Audience.SUPPLIER), Optional.empty())))
                 .fold(
                         (publication, findings) -> written(publication, folder, file.library()),
                         findings -> stopped(findings, file.library()));

@@ -42,7 +42,8 @@ final class NamedTwice implements Rule {
             names(tolerances, SILENT, findings);
             var costs = dossier.costs().stream()
                     .map(c -> c.item()
-                            .map(i -> c.device().map(d -> i + " for " + d.value()).orElse(i)))
+                            .map(i ->
+                                    c.device().map(d -> i + " for " + d.value()).orElse(i)))
                     .toList();
             names(costs, "it would be paid for twice", findings);
             names(

@@ -22,7 +22,8 @@ final class WeightNotPositive implements Rule {
                 .filter(w -> w.weight().value().value().signum() <= 0)
                 .forEach(w -> findings.stop(
                         w.weight().span(),
-                        "a weight is more than zero, got `%s`".formatted(w.weight().value()),
+                        "a weight is more than zero, got `%s`"
+                                .formatted(w.weight().value()),
                         "no weight leaves the metric out, and one below zero would turn round which way is favourable",
                         "write a number above zero, or take the entry out"));
     }

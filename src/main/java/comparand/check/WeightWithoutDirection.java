@@ -39,7 +39,7 @@ final class WeightWithoutDirection implements Rule {
                 .filter(q -> q.metric().value().equals(weight.metric().value()))
                 .anyMatch(q -> q.better()
                         .map(b -> b.value() == Better.NEITHER)
-                        .orElseGet(() -> metric.filter(m -> m.better() == Better.NEITHER)
-                                .isPresent()));
+                        .orElseGet(() ->
+                                metric.filter(m -> m.better() == Better.NEITHER).isPresent()));
     }
 }

@@ -53,20 +53,23 @@ final class Floors {
         // composing: words first, then results as data, then one package per kind of document
         stage("compose.text", "model.template", "document");
         stage("compose.results", "compose.text", "document.result");
-        stage("compose.table", "compose.text", "compose.results", "document", "document.result");
         stage(
-                "compose.brief",
-                "compose.text",
                 "compose.table",
-                "model.template",
+                "compose.text",
+                "compose.results",
+                "compose.figure",
                 "document",
+                "document.chart",
                 "document.result");
+        stage("compose.figure", "compose.text", "compose.results", "document", "document.chart", "document.result");
+        stage("compose.brief", "compose.text", "compose.table", "model.template", "document", "document.result");
         stage(
                 "compose",
                 "compose.brief",
                 "compose.text",
                 "compose.results",
                 "compose.table",
+                "compose.figure",
                 "model.template",
                 "document",
                 "document.chart",
@@ -76,9 +79,14 @@ final class Floors {
         // floor 4: the writers see the finished document, and one library each
         room("write", "document");
         room("write.json", "document.result").with("com.fasterxml.jackson");
-        room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
+        room("write.xlsx", "write", "write.chart", "document", "document.chart")
+                .with("org.apache.poi", "org.openxmlformats.schemas");
+        room("write.pdf", "write", "write.figure", "document", "document.chart")
+                .with("com.lowagie", "javax.xml.stream");
+        room("write.chart", "document.chart")
+                .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas");
+        room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
         room("write.text", "write", "document");
-        room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
         room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");

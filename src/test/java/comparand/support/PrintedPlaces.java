@@ -220,10 +220,7 @@ public final class PrintedPlaces {
     }
 
     private TracedNumbers from(List<String> parts) {
-        return with(parts.stream()
-                .filter(results::has)
-                .map(results::get)
-                .toList());
+        return with(parts.stream().filter(results::has).map(results::get).toList());
     }
 
     /** The level of intervals and the number of comparisons may be named anywhere. */

@@ -79,8 +79,7 @@ public final class Brief {
         }
     }
 
-    private static void section(
-            String name, String heading, List<Block> blocks, List<Section> sections, Notes notes) {
+    private static void section(String name, String heading, List<Block> blocks, List<Section> sections, Notes notes) {
         notes.close(sections);
         sections.add(new Section(name, heading, blocks));
     }
@@ -107,7 +106,10 @@ public final class Brief {
         return String.join(
                 " ",
                 say("committee.method-difference"),
-                say("committee.method-margin", "fixed", run.dossier().fixed().value().toString()),
+                say(
+                        "committee.method-margin",
+                        "fixed",
+                        run.dossier().fixed().value().toString()),
                 say("committee.method-footing"),
                 say("committee.method-family", "m", String.valueOf(run.familySize())));
     }

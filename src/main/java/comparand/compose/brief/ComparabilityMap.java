@@ -32,9 +32,7 @@ final class ComparabilityMap {
 
     /** Few metrics stand side by side, which saves room; many stand one below the other. */
     List<Block> blocks() {
-        var metrics = run.questions().values().stream()
-                .filter(m -> !isEmpty(m))
-                .toList();
+        var metrics = run.questions().values().stream().filter(m -> !isEmpty(m)).toList();
         var empty = run.questions().values().stream()
                 .filter(this::isEmpty)
                 .map(Metric::name)
@@ -51,22 +49,19 @@ final class ComparabilityMap {
 
     /** A metric of which no source says anything for any device is named in one line. */
     private boolean isEmpty(Metric metric) {
-        return map.stream()
-                .filter(c -> c.metric().equals(metric.id()))
-                .allMatch(c -> c.sources() == 0);
+        return map.stream().filter(c -> c.metric().equals(metric.id())).allMatch(c -> c.sources() == 0);
     }
 
     private Table across(List<Metric> metrics) {
         var columns = new ArrayList<Column>();
         columns.add(cells.name("col.device", 9));
-        metrics.forEach(m -> columns.add(new Column(m.name(), 12, Align.LEFT, false)));
+        metrics.forEach(m -> columns.add(new Column(run.terms().metric(m), 12, Align.LEFT, false)));
         var rows = new ArrayList<List<Cell>>();
         for (var device : run.dossier().devices()) {
             var row = new ArrayList<Cell>();
             row.add(Cell.words(run.names().brief(device.value())));
             metrics.forEach(m -> map.stream()
-                    .filter(c -> c.device().equals(device.value())
-                            && c.metric().equals(m.id()))
+                    .filter(c -> c.device().equals(device.value()) && c.metric().equals(m.id()))
                     .forEach(c -> row.add(cell(c))));
             rows.add(row);
         }
@@ -84,7 +79,7 @@ final class ComparabilityMap {
 
     private List<Cell> row(Metric metric) {
         var row = new ArrayList<Cell>();
-        row.add(Cell.words(metric.name()));
+        row.add(cells.metric(metric));
         map.stream().filter(c -> c.metric().equals(metric.id())).forEach(c -> row.add(cell(c)));
         return row;
     }

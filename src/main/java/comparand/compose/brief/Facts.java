@@ -15,7 +15,6 @@ import comparand.document.result.ResultSet;
 import comparand.document.result.RowLogResult.LabelUseResult;
 import comparand.document.result.SourceResult;
 import comparand.model.Comparand;
-import comparand.model.library.DocumentRecord;
 import comparand.model.library.Price;
 import comparand.model.library.SourceRecord;
 import java.util.ArrayList;
@@ -48,14 +47,22 @@ final class Facts {
         run.dossier().devices().forEach(d -> columns.add(new Column(heading(d.value()), 40, Align.LEFT, false)));
         var rows = new ArrayList<List<Cell>>();
         var stated = whole.rows().stream().map(r -> r.get(1).shown()).toList();
-        whole.rows().stream().filter(r -> isNews(r, stated)).limit(MOST_PROPERTIES).forEach(r -> {
-            var row = new ArrayList<Cell>(List.of(r.get(1)));
-            for (int c = 2; c + 1 < r.size(); c += 2) {
-                boolean placed = !r.get(c + 1).shown().equals(run.words().say("not-applicable"));
-                row.add(placed ? Cell.words(r.get(c).shown() + " (" + r.get(c + 1).shown() + ")") : r.get(c));
-            }
-            rows.add(row);
-        });
+        whole.rows().stream()
+                .filter(r -> isNews(r, stated))
+                .limit(MOST_PROPERTIES)
+                .forEach(r -> {
+                    var row = new ArrayList<Cell>(List.of(r.get(1)));
+                    for (int c = 2; c + 1 < r.size(); c += 2) {
+                        boolean placed =
+                                !r.get(c + 1).shown().equals(run.words().say("not-applicable"));
+                        row.add(
+                                placed
+                                        ? Cell.words(r.get(c).shown() + " ("
+                                                + r.get(c + 1).shown() + ")")
+                                        : r.get(c));
+                    }
+                    rows.add(row);
+                });
         if (rows.isEmpty()) {
             rows.add(cells.nothing(columns.size()));
         }
@@ -63,9 +70,9 @@ final class Facts {
     }
 
     /** A limit of use in a number that a property says again in words stands there only. */
-    private static boolean isNews(List<Cell> row, List<String> properties) {
+    private boolean isNews(List<Cell> row, List<String> properties) {
         var name = row.get(1).shown().replaceFirst(" .*", "");
-        return !row.get(0).shown().equals("label")
+        return !row.get(0).shown().equals(run.words().term("block", "label"))
                 || properties.stream().noneMatch(p -> p.startsWith("labelled ") && p.endsWith(" " + name));
     }
 
@@ -82,8 +89,9 @@ final class Facts {
                         "number",
                         String.valueOf(run.names().number(source.id())),
                         "revision",
-                        source.document().map(DocumentRecord::text).orElseGet(() -> run.words()
-                                .say("not-reported")));
+                        source.document()
+                                .map(d -> run.terms().revision(d))
+                                .orElseGet(() -> run.words().say("not-reported")));
     }
 
     /** Devices that were used outside their label, then how often the others were not. */
@@ -107,9 +115,9 @@ final class Facts {
                         "of",
                         String.valueOf(l.of()),
                         "condition",
-                        l.condition(),
+                        run.terms().named(l.condition()),
                         "limit",
-                        l.limit());
+                        run.terms().quantity(l.limit()));
     }
 
     /** One line a device: the cost, or that it is not supplied, and what it is made of. */
@@ -121,8 +129,8 @@ final class Facts {
         results.costs().perCase().forEach(c -> lines.add(cost(c)));
         var ofAll = of(Comparand.ALL_DEVICES);
         if (!ofAll.isEmpty()) {
-            lines.add(run.words()
-                    .say("committee.cost", "device", run.words().say("all-devices"), "cost", items(ofAll)));
+            lines.add(
+                    run.words().say("committee.cost", "device", run.words().say("all-devices"), "cost", items(ofAll)));
         }
         return String.join("\n", lines);
     }
@@ -150,10 +158,8 @@ final class Facts {
         var told = new LinkedHashMap<String, List<String>>();
         lines.forEach(l -> told.computeIfAbsent(l.givenBy() + ", " + l.on(), k -> new ArrayList<>())
                 .add(l.item() + " " + l.priceText()));
-        var without = lines.stream()
-                .flatMap(l -> l.notIncluded().stream())
-                .distinct()
-                .collect(Collectors.joining(", "));
+        var without =
+                lines.stream().flatMap(l -> l.notIncluded().stream()).distinct().collect(Collectors.joining(", "));
         var items = told.entrySet().stream()
                 .map(e -> String.join(", ", e.getValue()) + " (" + e.getKey() + ")")
                 .collect(Collectors.joining("; "));
@@ -182,7 +188,10 @@ final class Facts {
                         results.changes().changes().isEmpty() ? "committee.nothing-changed" : "brief.changed",
                         "since",
                         since.get()));
-        results.changes().changes().stream().limit(MOST_CHANGES).map(this::change).forEach(lines::add);
+        results.changes().changes().stream()
+                .limit(MOST_CHANGES)
+                .map(this::change)
+                .forEach(lines::add);
         if (results.changes().changes().size() > MOST_CHANGES) {
             lines.add(run.words().say("committee.more-changes"));
         }
@@ -226,11 +235,11 @@ final class Facts {
                                 .map(d -> String.valueOf(d.value().earliest().getYear()))
                                 .orElseGet(() -> run.words().say("not-reported")),
                         "kind",
-                        s.kind().replace('-', ' '),
+                        run.words().term("source-kind", s.kind().replace('-', ' ')),
                         "funding",
-                        s.funding(),
+                        run.words().term("funding", s.funding()),
                         "state",
-                        s.state());
+                        run.words().term("source-state", s.state()));
     }
 
     private static Optional<String> first(SourceRecord source) {

@@ -56,7 +56,9 @@ public final class Letters {
                         "question",
                         dossier.question().value()));
         body(blocks, say("letter.says.documents", "documents", documents(request)));
-        dossier.interests().map(Located::value).ifPresent(i -> body(blocks, say("letter.says.interests", "interests", i)));
+        dossier.interests()
+                .map(Located::value)
+                .ifPresent(i -> body(blocks, say("letter.says.interests", "interests", i)));
         body(blocks, say("letter.says.ask"));
         for (int i = 0; i < request.items().size(); i++) {
             item(blocks, i + 1, request.items().get(i));
@@ -72,7 +74,8 @@ public final class Letters {
                 Document.Form.LETTER,
                 edition,
                 look,
-                List.of(new Section("letter", say("letter.subject", "title", dossier.title().value()), blocks)));
+                List.of(new Section(
+                        "letter", say("letter.subject", "title", dossier.title().value()), blocks)));
     }
 
     private String documents(RequestResult request) {
@@ -98,8 +101,8 @@ public final class Letters {
             body(blocks, say("letter.quote", "quote", item.quote()));
         }
         item.wanted()
-                .forEach(w -> blocks.add(new Paragraph(
-                        say("letter.wanted", "what", w.what(), "form", w.form()), Style.POINT)));
+                .forEach(w -> blocks.add(
+                        new Paragraph(say("letter.wanted", "what", w.what(), "form", w.form()), Style.POINT)));
         body(blocks, say("letter.why", "why", item.why()));
     }
 

@@ -49,7 +49,8 @@ final class Notes {
     void close(List<Section> sections) {
         endTable();
         if (!blocks.isEmpty()) {
-            sections.add(new Section("notes-" + (sections.size() + 1), run.words().say("brief.notes"), blocks));
+            sections.add(
+                    new Section("notes-" + (sections.size() + 1), run.words().say("brief.notes"), blocks));
             blocks.clear();
         }
     }

@@ -4,7 +4,6 @@ import static comparand.compose.text.ConditionLine.upperFirst;
 
 import comparand.compose.text.AnswerText;
 import comparand.compose.text.Cells;
-import comparand.compose.text.Figures;
 import comparand.compose.text.Run;
 import comparand.compose.text.UnknownText;
 import comparand.diag.Located;
@@ -94,7 +93,7 @@ final class OpenQuestions {
         }
         var metric = row.metric().orElseThrow();
         return List.of(
-                Cell.words(upperFirst(metric.name()) + what(row)),
+                Cell.words(upperFirst(run.terms().metric(metric)) + what(row)),
                 Cell.words(devices(row)),
                 Cell.words(matters(first)),
                 Cell.words(sizes.of(row).orElseGet(() -> String.join(" ", said.settles()))),
@@ -109,7 +108,7 @@ final class OpenQuestions {
                 var ours = open.comparison().pairing().ours();
                 steps.computeIfAbsent(
                                 run.names().brief(ours.device()) + "{step} " + verdict(open), k -> new ArrayList<>())
-                        .add(ours.origin().fold(p -> "", Origin.Local::group));
+                        .add(run.terms().group(ours.origin().fold(p -> "", Origin.Local::group)));
             } else {
                 steps.put(say("brief.unmeasured"), List.of());
             }
@@ -158,12 +157,13 @@ final class OpenQuestions {
     }
 
     private String matters(Margin margin) {
-        return say("brief.margin", "margin", margin.text().replace(' ', '\u00a0'), "reason", margin.reason());
+        return say("brief.margin", "margin", run.terms().margin(margin.text()), "reason", margin.reason());
     }
 
     /** Each metric that is open between devices and has a margin, with what it takes; then what must be held alike. */
     String trial() {
-        var measured = rows.stream().filter(r -> r.rank() < 2).limit(MOST_MEASURED).toList();
+        var measured =
+                rows.stream().filter(r -> r.rank() < 2).limit(MOST_MEASURED).toList();
         if (measured.isEmpty()) {
             return say("committee.trial-none");
         }
@@ -180,13 +180,14 @@ final class OpenQuestions {
     }
 
     /** Conditions that decide for at least half of the metrics; what decides for one alone is in the workbook. */
-    private static String shared(List<OpenRow> measured) {
-        var metrics = measured.stream().flatMap(r -> r.metric().stream()).distinct().toList();
+    private String shared(List<OpenRow> measured) {
+        var metrics =
+                measured.stream().flatMap(r -> r.metric().stream()).distinct().toList();
         var uses = new LinkedHashMap<String, Integer>();
         metrics.stream()
                 .flatMap(m -> m.conditions().stream())
                 .filter(use -> use.role().asksForReport())
-                .forEach(use -> uses.merge(use.condition().name(), 1, Integer::sum));
+                .forEach(use -> uses.merge(run.terms().named(use.condition().name()), 1, Integer::sum));
         return uses.entrySet().stream()
                 .filter(e -> 2 * e.getValue() >= metrics.size())
                 .map(Map.Entry::getKey)
@@ -194,12 +195,7 @@ final class OpenQuestions {
     }
 
     private String measure(OpenRow row) {
-        return say(
-                "brief.measure",
-                "metric",
-                row.metric().orElseThrow().name(),
-                "devices",
-                devices(row));
+        return say("brief.measure", "metric", run.terms().metric(row.metric().orElseThrow()), "devices", devices(row));
     }
 
     /** One line for each recipient of a letter. */

@@ -27,15 +27,12 @@ final class OpenRows {
                     .ifPresent(rank -> groups.computeIfAbsent(
                                     new Key(
                                             rank,
-                                            metric(unknown)
-                                                    .map(Metric::id)
-                                                    .orElseGet(unknown::id)),
+                                            metric(unknown).map(Metric::id).orElseGet(unknown::id)),
                                     k -> new ArrayList<>())
                             .add(unknown));
         }
         return groups.entrySet().stream()
-                .map(e -> new OpenRow(
-                        e.getKey().rank(), metric(e.getValue().get(0)), e.getValue()))
+                .map(e -> new OpenRow(e.getKey().rank(), metric(e.getValue().get(0)), e.getValue()))
                 .sorted(Comparator.comparingInt(OpenRow::rank))
                 .toList();
     }

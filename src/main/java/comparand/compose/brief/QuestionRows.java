@@ -116,8 +116,7 @@ final class QuestionRows {
         return run.comparisons(row.metric).stream()
                 .filter(c -> c.pairing().purpose() == Purpose.LOCAL_AGAINST_PUBLISHED)
                 .filter(c -> c.pairing().ours().device().equals(device))
-                .filter(c -> row.step.isEmpty()
-                        || step(c.pairing().ours()).equals(row.step))
+                .filter(c -> row.step.isEmpty() || step(c.pairing().ours()).equals(row.step))
                 .toList();
     }
 }

@@ -5,7 +5,6 @@ import static comparand.compose.text.ConditionLine.upperFirst;
 import comparand.compose.brief.QuestionRows.Row;
 import comparand.compose.text.AnswerText;
 import comparand.compose.text.Cells;
-import comparand.compose.text.Figures;
 import comparand.compose.text.Run;
 import comparand.compose.text.SummaryText;
 import comparand.diag.Located;
@@ -59,7 +58,8 @@ final class QuestionTable {
         all.forEach(this::gatherNotes);
         var notes = new ArrayList<Note>();
         marks.forEach((text, mark) -> notes.add(new Note(mark, text)));
-        var table = new Table("BriefQuestions", "", columns, all.stream().map(this::row).toList(), notes);
+        var table = new Table(
+                "BriefQuestions", "", columns, all.stream().map(this::row).toList(), notes);
         return List.of(table);
     }
 
@@ -103,8 +103,8 @@ final class QuestionTable {
         // the margin beside it has the unit
         boolean bare = unit.isEmpty()
                 || row.question().margin().flatMap(m -> m.value().amount()).isPresent();
-        var named = bare ? row.metric().name() : row.metric().name() + ", " + unit;
-        return row.step().isEmpty() ? named : named + run.words().say("at", "step", row.step());
+        var named = bare ? run.terms().metric(row.metric()) : run.terms().metric(row.metric()) + ", " + unit;
+        return row.step().isEmpty() ? named : named + run.words().say("at", "step", run.terms().group(row.step()));
     }
 
     /** How many stand behind every result of a row, if it is the same number. */
@@ -207,9 +207,7 @@ final class QuestionTable {
             return run.words().say("not-applicable");
         }
         var words = byDevice.values().stream().distinct().toList();
-        return words.size() == 1
-                ? upperFirst(words.get(0))
-                : upperFirst(String.join("; ", byDevice.values()));
+        return words.size() == 1 ? upperFirst(words.get(0)) : upperFirst(String.join("; ", byDevice.values()));
     }
 
     private String answer(Row row) {
@@ -241,12 +239,14 @@ final class QuestionTable {
         var difference = AnswerText.tested(c.answer())
                 .map(t -> run.figures().difference(metric, t))
                 .or(() -> c.answer() instanceof Answer.Nominal nominal
-                        ? Optional.of(Figures.withDifferenceUnit(
-                                run.figures()
-                                        .signed(
-                                                nominal.difference(),
-                                                run.figures().of(c.pairing().ours(), nominal.difference())),
-                                metric))
+                        ? Optional.of(run.figures()
+                                .withDifferenceUnit(
+                                        run.figures()
+                                                .signed(
+                                                        nominal.difference(),
+                                                        run.figures()
+                                                                .of(c.pairing().ours(), nominal.difference())),
+                                        metric))
                         : Optional.empty());
         return run.names().brief(device) + difference.map(d -> " " + d).orElse("");
     }

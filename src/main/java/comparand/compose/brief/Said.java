@@ -61,9 +61,7 @@ final class Said {
                                 new Subject(firmness(c), c.pairing().ours().metric()), s -> new ArrayList<>())
                         .add(c));
         var blocks = new ArrayList<Block>();
-        subjects.values().stream()
-                .limit(MOST)
-                .forEach(cs -> blocks.add(new Paragraph(point(cs), Style.POINT)));
+        subjects.values().stream().limit(MOST).forEach(cs -> blocks.add(new Paragraph(point(cs), Style.POINT)));
         if (blocks.isEmpty()) {
             blocks.add(new Paragraph(run.words().say("committee.said-none"), Style.BODY));
         }
@@ -122,10 +120,7 @@ final class Said {
     /** {@code Bench, same conditions, 6 units against 6 units.} */
     private String stands(Comparison c) {
         var standing = run.words()
-                .say(
-                        c.pairing().standing() == Standing.SAME
-                                ? "brief.standing-same"
-                                : "brief.standing-converted");
+                .say(c.pairing().standing() == Standing.SAME ? "brief.standing-same" : "brief.standing-converted");
         var ours = c.pairing().ours();
         var counts = ours.sizes()
                 .independent()
@@ -141,8 +136,8 @@ final class Said {
 
     private String counts(SampleSize ours, SampleSize theirs) {
         return ours.equals(theirs)
-                ? run.words().say("brief.each", "n", ours.toString())
-                : run.words().say("brief.against", "ours", ours.toString(), "theirs", theirs.toString());
+                ? run.words().say("brief.each", "n", run.terms().size(ours))
+                : run.words().say("brief.against", "ours", run.terms().size(ours), "theirs", run.terms().size(theirs));
     }
 
     private String kind(Origin.Local local) {

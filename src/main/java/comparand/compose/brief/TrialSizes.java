@@ -10,11 +10,11 @@ import comparand.model.Planned;
 import comparand.model.Unknown;
 import comparand.model.library.SampleUnit;
 import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
-import java.util.List;
-import java.util.Optional;
 
 /**
  * How much it takes to settle what is open of a metric, in few words: of several open comparisons the one that takes most, by
@@ -42,8 +42,8 @@ final class TrialSizes {
         row.unknowns().stream()
                 .flatMap(u -> plan(u).stream())
                 .flatMap(p -> size(p).stream())
-                .forEach(s -> most.merge(
-                        s.plan.unit(), s, BinaryOperator.maxBy(Comparator.comparingInt(Size::amount))));
+                .forEach(
+                        s -> most.merge(s.plan.unit(), s, BinaryOperator.maxBy(Comparator.comparingInt(Size::amount))));
         return row.metric()
                 .filter(m -> !most.isEmpty())
                 .map(m -> most.values().stream().map(s -> words(s, m)).collect(Collectors.joining("; ")));
@@ -73,7 +73,7 @@ final class TrialSizes {
 
     private String words(Size size, Metric metric) {
         if (size.needed.kind() == Needed.Kind.NONE) {
-            return run.words().say("needed.never", "units", size.plan.unit().plural());
+            return run.words().say("needed.never", "units", run.terms().level(size.plan.unit()));
         }
         var text = new PlanWords(run.words(), run.figures(), metric, size.plan);
         return run.words()
@@ -82,7 +82,7 @@ final class TrialSizes {
                         "n",
                         text.brief(size.needed),
                         "units",
-                        size.plan.unit().plural(),
+                        run.terms().level(size.plan.unit()),
                         "where",
                         text.where());
     }

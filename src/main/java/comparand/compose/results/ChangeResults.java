@@ -8,7 +8,6 @@ import comparand.diag.Located;
 import comparand.document.result.ChangesResult;
 import comparand.document.result.ChangesResult.RecordChangeResult;
 import comparand.model.Comparison;
-import comparand.model.library.DocumentRecord;
 import comparand.model.library.FormerValueRecord;
 import comparand.model.library.ReadingRecord;
 import comparand.model.library.SourceRecord;
@@ -96,8 +95,8 @@ final class ChangeResults {
                             "revision",
                             d.date().value().toString(),
                             named(newer.orElseThrow()),
-                            source.document().map(DocumentRecord::text).orElseGet(() -> say("not-reported")),
-                            d.text(),
+                            source.document().map(run.terms()::revision).orElseGet(() -> say("not-reported")),
+                            run.terms().revision(d),
                             say("change.revision"),
                             concerned,
                             rest(concerned));
@@ -109,25 +108,25 @@ final class ChangeResults {
         var fresh = source.values().stream()
                 .filter(v -> first(v).filter(d -> !d.isBefore(since)).isPresent())
                 .toList();
-        fresh.stream().flatMap(v -> first(v).stream()).min(Comparator.naturalOrder()).ifPresent(day -> {
-            var concerned = comparisons(ids(fresh.stream()));
-            add(
-                    "added",
-                    day.toString(),
-                    named(source),
-                    say("change.nothing"),
-                    fresh.stream().map(v -> v.printed().value()).collect(Collectors.joining("; ")),
-                    say("change.read"),
-                    concerned,
-                    rest(concerned));
-        });
+        fresh.stream()
+                .flatMap(v -> first(v).stream())
+                .min(Comparator.naturalOrder())
+                .ifPresent(day -> {
+                    var concerned = comparisons(ids(fresh.stream()));
+                    add(
+                            "added",
+                            day.toString(),
+                            named(source),
+                            say("change.nothing"),
+                            fresh.stream().map(v -> v.printed().value()).collect(Collectors.joining("; ")),
+                            say("change.read"),
+                            concerned,
+                            rest(concerned));
+                });
     }
 
     private static Optional<LocalDate> first(ValueRecord value) {
-        return value.read().stream()
-                .map(ReadingRecord::on)
-                .map(Located::value)
-                .min(Comparator.naturalOrder());
+        return value.read().stream().map(ReadingRecord::on).map(Located::value).min(Comparator.naturalOrder());
     }
 
     private void corrected(SourceRecord source, ValueRecord value, FormerValueRecord was) {
@@ -141,12 +140,13 @@ final class ChangeResults {
                         "device",
                         run.names().device(value.device().value()),
                         "metric",
-                        metric.name(),
+                        run.terms().metric(metric),
                         "locator",
                         run.names().locator(source, value)),
                 was.value().value().toString(),
-                Figures.figure(value).map(Object::toString).orElseGet(() -> value.printed()
-                        .value()),
+                Figures.figure(value)
+                        .map(Object::toString)
+                        .orElseGet(() -> value.printed().value()),
                 was.reason().value(),
                 concerned,
                 rest(concerned));
@@ -172,7 +172,7 @@ final class ChangeResults {
     }
 
     private String conditionName(String id) {
-        return run.library().catalogue().condition(id).map(c -> c.name()).orElse(id);
+        return run.library().catalogue().condition(id).map(c -> run.terms().named(c.name())).orElse(id);
     }
 
     private String named(SourceRecord source) {
@@ -218,7 +218,7 @@ final class ChangeResults {
                 "device",
                 run.names().device(c.pairing().ours().device()),
                 "metric",
-                c.pairing().ours().metric().name(),
+                run.terms().metric(c.pairing().ours().metric()),
                 "answer",
                 run.answers().of(c));
     }

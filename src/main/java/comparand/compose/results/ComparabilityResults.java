@@ -64,7 +64,8 @@ final class ComparabilityResults {
             boolean ofPresent = isStated(pairing) && pairing.theirs().device().equals(device);
             var published = isStated(pairing) && !ofPresent ? pairing.ours() : pairing.theirs();
             var standing = ofPresent ? ofPresent(published) : pairing.standing();
-            published.origin()
+            published
+                    .origin()
                     .fold(p -> best.merge(p.source().id(), standing, ComparabilityResults::better), l -> standing);
         }
         return best;

@@ -52,9 +52,10 @@ final class CostResults {
     }
 
     private static Optional<BigDecimal> amount(CostRecord cost) {
-        return cost.price().value().price().map(p -> p.amount()
+        return cost.price()
                 .value()
-                .multiply(cost.perCase().value().value()));
+                .price()
+                .map(p -> p.amount().value().multiply(cost.perCase().value().value()));
     }
 
     private static CaseCostResult caseCost(List<CostRecord> costs, String device, Optional<BigDecimal> ofPresent) {

@@ -14,7 +14,8 @@ final class RequestResults {
     private RequestResults() {}
 
     static List<RequestResult> of(Run run) {
-        return new RequestText(run).letters().stream().map(RequestResults::letter).toList();
+        return new RequestText(run)
+                .letters().stream().map(RequestResults::letter).toList();
     }
 
     private static RequestResult letter(RequestText.Letter letter) {

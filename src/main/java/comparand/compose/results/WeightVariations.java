@@ -33,7 +33,11 @@ final class WeightVariations {
         }
         add(run.words().say("weights.as-set"), Optional.empty(), 1, WeightedMetricResult::weight);
         for (var metric : counted) {
-            var name = run.library().catalogue().find(metric.metric()).orElseThrow().name();
+            var name = run.library()
+                    .catalogue()
+                    .find(metric.metric())
+                    .orElseThrow()
+                    .name();
             add(run.words().say("weights.halved", "metric", name), metric, 0.5);
             add(run.words().say("weights.doubled", "metric", name), metric, 2);
         }
@@ -66,8 +70,7 @@ final class WeightVariations {
     private List<TotalResult> totals(ToDoubleFunction<WeightedMetricResult> weight) {
         double sum = counted.stream().mapToDouble(weight).sum();
         Map<String, Double> totals = new LinkedHashMap<>();
-        var devices =
-                run.dossier().devices().stream().map(Located::value).toList();
+        var devices = run.dossier().devices().stream().map(Located::value).toList();
         for (int d = 0; d < devices.size(); d++) {
             int at = d;
             totals.put(
@@ -79,9 +82,13 @@ final class WeightVariations {
                             / sum);
         }
         return totals.entrySet().stream()
-                .map(e -> new TotalResult(e.getKey(), e.getValue(), 1 + (int) totals.values().stream()
-                        .filter(other -> other - e.getValue() > SAME)
-                        .count()))
+                .map(e -> new TotalResult(
+                        e.getKey(),
+                        e.getValue(),
+                        1
+                                + (int) totals.values().stream()
+                                        .filter(other -> other - e.getValue() > SAME)
+                                        .count()))
                 .toList();
     }
 }

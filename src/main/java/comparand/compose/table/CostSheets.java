@@ -150,8 +150,7 @@ final class CostSheets {
         return List.of(
                 Cell.words(run.names().device(c.device())),
                 counted("", row, lines, all).gives(run.figures().cell(c.items(), 0, "", ""), 0),
-                counted(missing, row, lines, all)
-                        .gives(run.figures().cell(c.withoutPrice(), 0, "", ""), 0),
+                counted(missing, row, lines, all).gives(run.figures().cell(c.withoutPrice(), 0, "", ""), 0),
                 FormulaDraft.of("IF(AND(COUNTIFS(")
                         .column(LINES, lines, DEVICE)
                         .sign(",")
@@ -195,7 +194,9 @@ final class CostSheets {
     private FormulaDraft counted(String price, int row, int lines, String all) {
         var draft = new FormulaDraft();
         for (boolean own : List.of(true, false)) {
-            draft.sign(own ? "COUNTIFS(" : "+COUNTIFS(").column(LINES, lines, DEVICE).sign(",");
+            draft.sign(own ? "COUNTIFS(" : "+COUNTIFS(")
+                    .column(LINES, lines, DEVICE)
+                    .sign(",");
             if (own) {
                 draft.cell(CASES, row, 0);
             } else {

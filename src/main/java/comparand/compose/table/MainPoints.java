@@ -1,7 +1,6 @@
 package comparand.compose.table;
 
 import comparand.compose.text.ConditionLine;
-import comparand.compose.text.Figures;
 import comparand.compose.text.Run;
 import comparand.document.Block;
 import comparand.document.Block.Paragraph;
@@ -69,7 +68,7 @@ public final class MainPoints {
                 : Optional.of(say(
                         "table.said.events",
                         "metric",
-                        ConditionLine.upperFirst(metric.name()),
+                        ConditionLine.upperFirst(run.terms().metric(metric)),
                         "events",
                         String.join("; ", parts)));
     }
@@ -93,33 +92,34 @@ public final class MainPoints {
                                     .signed(nominal.difference(), run.figures().of(ours, nominal.difference())),
                             metric);
             return say(
-                            "table.said.stated",
-                            "device",
-                            device,
-                            "metric",
-                            metric.name(),
-                            "difference",
-                            difference,
-                            "answer",
-                            answer);
+                    "table.said.stated",
+                    "device",
+                    device,
+                    "metric",
+                    run.terms().metric(metric),
+                    "difference",
+                    difference,
+                    "answer",
+                    answer);
         }
         if (c.answer() instanceof Answer.Tested tested) {
             var group = ours.origin().fold(p -> "", Origin.Local::group);
-            var step = group.isEmpty() ? sizes(c) : say("at", "step", group);
+            var step =
+                    group.isEmpty() ? sizes(c) : say("at", "step", run.terms().group(group));
             return say(
-                            "table.said.pair",
-                            "device",
-                            device,
-                            "metric",
-                            metric.name(),
-                            "step",
-                            step,
-                            "difference",
-                            differenceWithUnit(metric, tested),
-                            "answer",
-                            answer);
+                    "table.said.pair",
+                    "device",
+                    device,
+                    "metric",
+                    run.terms().metric(metric),
+                    "step",
+                    step,
+                    "difference",
+                    differenceWithUnit(metric, tested),
+                    "answer",
+                    answer);
         }
-        return ConditionLine.upperFirst(metric.name()) + ": " + answer + ".";
+        return ConditionLine.upperFirst(run.terms().metric(metric)) + ": " + answer + ".";
     }
 
     /** What tells results without a step apart from those at one: how many stand behind them. */
@@ -132,15 +132,24 @@ public final class MainPoints {
                         .theirs()
                         .sizes()
                         .independent()
-                        .map(theirs -> say("in-numbers", "ours", ours.toString(), "theirs", theirs.toString())))
+                        .map(theirs -> say(
+                                "in-numbers",
+                                "ours",
+                                run.terms().size(ours),
+                                "theirs",
+                                run.terms().size(theirs))))
                 .orElse("");
     }
 
     private String differenceWithUnit(Metric metric, Answer.Tested tested) {
         int decimals = run.figures().ofDifference(metric, tested.interval());
         var value = run.figures().signed(tested.difference().value(), decimals);
-        return Figures.withDifferenceUnit(value, metric) + " (95 % CI "
-                + run.figures().range(tested.interval(), decimals) + ")";
+        return say(
+                "unknown.difference",
+                "value",
+                run.figures().withDifferenceUnit(value, metric),
+                "interval",
+                run.figures().range(tested.interval(), decimals));
     }
 
     private String say(String key, String... places) {

@@ -81,7 +81,7 @@ final class ScenarioTables {
 
     private List<Cell> change(ChangeResult change) {
         return List.of(
-                Cell.words(metric(change).name()),
+                cells.metric(metric(change)),
                 Cell.words(run.names().brief(device(change))),
                 Cell.words(change.beside()),
                 Cell.words(said(change.shownBefore(), Optional.of(change.before()))),

@@ -62,12 +62,12 @@ final class WeightSheets {
                 cells.number("col.best-worst", 9),
                 cells.number("col.margin", 9),
                 cells.text("col.range-margin", 14)));
-        devices.forEach(d -> columns.add(ofDevice(run.words()
-                .say("weights.result-of", "device", run.names().brief(d)))));
-        devices.forEach(d -> columns.add(ofDevice(run.words()
-                .say("weights.score-of", "device", run.names().brief(d)))));
-        devices.forEach(d -> columns.add(ofDevice(run.words()
-                .say("weights.weighted-of", "device", run.names().brief(d)))));
+        devices.forEach(d -> columns.add(ofDevice(
+                run.words().say("weights.result-of", "device", run.names().brief(d)))));
+        devices.forEach(d -> columns.add(ofDevice(
+                run.words().say("weights.score-of", "device", run.names().brief(d)))));
+        devices.forEach(d -> columns.add(ofDevice(
+                run.words().say("weights.weighted-of", "device", run.names().brief(d)))));
         columns.add(cells.text("col.why", 30));
         var rows = new ArrayList<List<Cell>>();
         for (int r = 0; r < weights.metrics().size(); r++) {
@@ -83,10 +83,10 @@ final class WeightSheets {
     private List<Cell> row(WeightedMetricResult m, int r) {
         var metric = run.library().catalogue().find(m.metric()).orElseThrow();
         var row = new ArrayList<Cell>(List.of(
-                Cell.words(metric.name()),
+                cells.metric(metric),
                 cells.unit(metric),
                 cells.word(m.better().equals("less") ? "favourable.LESS" : "favourable.MORE"),
-                m.step().isEmpty() ? cells.none() : Cell.words(m.step()),
+                m.step().isEmpty() ? cells.none() : Cell.words(run.terms().group(m.step())),
                 run.figures().cell(m.weight(), decimals(m), "", ""),
                 counted(m, r)));
         row.addAll(range(m, metric, r));
@@ -114,12 +114,7 @@ final class WeightSheets {
                     .cell(TABLE, r, score(d))
                     .sign(",0)")
                     .gives(
-                            run.figures()
-                                    .cell(
-                                            m.counts() ? m.scores().get(d).weighted() : 0,
-                                            SCORE_DIGITS,
-                                            "",
-                                            ""),
+                            run.figures().cell(m.counts() ? m.scores().get(d).weighted() : 0, SCORE_DIGITS, "", ""),
                             SCORE_DIGITS));
         }
         row.add(m.why().isEmpty() ? cells.none() : Cell.words(m.why()));
@@ -144,7 +139,9 @@ final class WeightSheets {
         var margin = margin(metric);
         if (m.range().isEmpty()) {
             return List.of(
-                    notScored(), margin.map(x -> cell(x.value())).orElseGet(() -> cells.word("margin.none")), cells.none());
+                    notScored(),
+                    margin.map(x -> cell(x.value())).orElseGet(() -> cells.word("margin.none")),
+                    cells.none());
         }
         int decimals = Rounding.decimalsFor(m.range().get(), 2);
         return List.of(
@@ -177,7 +174,9 @@ final class WeightSheets {
     }
 
     private Optional<Margin> margin(Metric metric) {
-        return run.comparisons(metric).stream().flatMap(c -> c.margin().stream()).findFirst();
+        return run.comparisons(metric).stream()
+                .flatMap(c -> c.margin().stream())
+                .findFirst();
     }
 
     private Cell scored(WeightedMetricResult m, int r, int device) {
@@ -203,9 +202,7 @@ final class WeightSheets {
                 .sign(")-MIN(")
                 .cells(TABLE, r, RESULTS, devices.size())
                 .sign(")))")
-                .gives(
-                        run.figures().cell(m.scores().get(device).score(), SCORE_DIGITS, "", ""),
-                        SCORE_DIGITS);
+                .gives(run.figures().cell(m.scores().get(device).score(), SCORE_DIGITS, "", ""), SCORE_DIGITS);
     }
 
     private int resultDecimals(String value) {

@@ -64,7 +64,7 @@ final class WeightVariationSheet {
                 Cell.words(v.what()),
                 v.metric()
                         .flatMap(m -> run.library().catalogue().find(m))
-                        .map(m -> Cell.words(m.name()))
+                        .map(m -> cells.metric(m))
                         .orElseGet(cells::none),
                 run.figures().cell(v.factor(), v.factor() == 0.5 ? 1 : 0, "", "")));
         for (int d = 0; d < devices; d++) {
@@ -96,9 +96,7 @@ final class WeightVariationSheet {
         draft.sign(")/(");
         sum(draft, v, r, WeightSheets.COUNTED);
         return draft.sign(")")
-                .gives(
-                        run.figures().cell(v.totals().get(device).total(), TOTAL_DIGITS, "", ""),
-                        TOTAL_DIGITS);
+                .gives(run.figures().cell(v.totals().get(device).total(), TOTAL_DIGITS, "", ""), TOTAL_DIGITS);
     }
 
     private void sum(FormulaDraft draft, VariationResult v, int r, int column) {

@@ -14,7 +14,6 @@ import comparand.document.Section;
 import comparand.document.result.ResultSet;
 import comparand.model.Answer;
 import comparand.model.Comparand;
-import comparand.model.Origin;
 import comparand.model.Standing;
 import comparand.model.Summary;
 import comparand.stat.Interval;
@@ -158,11 +157,11 @@ public final class Workbook {
         run.questions()
                 .forEach((question, metric) -> rows.add(List.of(
                         Cell.words(question.asks().value()),
-                        Cell.words(metric.name()),
+                        cells.metric(metric),
                         cells.unit(metric),
                         question.margin()
                                 .flatMap(m -> m.value().amount())
-                                .map(a -> Cell.words(a.toString()))
+                                .map(a -> Cell.words(run.terms().quantity(a.toString())))
                                 .orElseGet(() -> cells.word("margin.none")),
                         question.reason().map(r -> Cell.words(r.value())).orElseGet(cells::none),
                         cells.word("favourable." + run.better(question, metric).name()),
@@ -195,14 +194,13 @@ public final class Workbook {
     }
 
     private List<Cell> local(Comparand c) {
-        var group = c.origin().fold(p -> "", Origin.Local::group);
         boolean events = c.summary() instanceof Summary.Events;
         var sampled = c.summary() instanceof Summary.Sampled s ? Optional.of(s) : Optional.<Summary.Sampled>empty();
         return List.of(
-                Cell.words(c.metric().name()),
+                cells.metric(c.metric()),
                 cells.unit(c.metric()),
                 Cell.words(run.names().brief(c.device())),
-                group.isEmpty() ? cells.none() : Cell.words(group),
+                cells.step(c),
                 events ? cells.none() : cells.centre(c, Standing.SAME),
                 cells.sd(c),
                 cells.n(c),
@@ -273,9 +271,13 @@ public final class Workbook {
                         Cell.verbatim(c.id()),
                         Cell.words(run.names().locator(c)),
                         run.figures().cell(order, 0, "", ""),
-                        Cell.words(step.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')),
+                        cells.term(
+                                "step-kind",
+                                step.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')),
                         Cell.words(run.trails().of(step)),
-                        step.formula().isEmpty() ? cells.none() : Cell.words(step.formula())));
+                        step.formula().isEmpty()
+                                ? cells.none()
+                                : Cell.words(run.trails().formula(c, step))));
             }
         }
         return new Table("Trail", "", columns, rows, List.of());

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What was not reported, in words, gathered by who could supply it: a maker, or the authors of a paper. */
 public final class RequestText {
@@ -108,7 +109,8 @@ public final class RequestText {
     }
 
     private static boolean isOfMaker(SourceRecord source) {
-        return source.kind().value() == SourceKind.INSTRUCTIONS_FOR_USE || source.kind().value() == SourceKind.FLYER;
+        return source.kind().value() == SourceKind.INSTRUCTIONS_FOR_USE
+                || source.kind().value() == SourceKind.FLYER;
     }
 
     private Draft ofMaker(DeviceRecord device, Map<String, Draft> drafts) {
@@ -140,7 +142,8 @@ public final class RequestText {
             var own = device.characteristics().stream()
                     .filter(c -> c.name().value().equals(name))
                     .findFirst();
-            if (own.filter(c -> !c.is().value().equals(ConditionText.NOT_REPORTED)).isEmpty()) {
+            if (own.filter(c -> !c.is().value().equals(ConditionText.NOT_REPORTED))
+                    .isEmpty()) {
                 var draft = ofMaker(device, drafts);
                 run.library().source(device.instructions().value()).ifPresent(draft.sources::add);
                 draft.properties.add(property(device, name, own));
@@ -155,7 +158,7 @@ public final class RequestText {
                 Optional.empty(),
                 device.displayName() + ", " + name,
                 "",
-                own.map(c -> c.from().place().text()).orElse(""),
+                own.map(c -> run.terms().place(c.from().place().text())).orElse(""),
                 "",
                 List.of(new Wanted(name, say("request.form.property"))),
                 say("request.why.property"));
@@ -182,7 +185,7 @@ public final class RequestText {
         var wanted = new ArrayList<Wanted>();
         for (var missing : gaps.missing) {
             switch (missing.kind()) {
-                case CONDITIONS -> missing.what().forEach(name -> wanted.add(new Wanted(name, form(name, metric))));
+                case CONDITIONS -> missing.what().forEach(name -> wanted.add(new Wanted(run.terms().named(name), form(name, metric))));
                 case SPREAD ->
                     wanted.add(new Wanted(
                             say("request.spread"),
@@ -201,9 +204,9 @@ public final class RequestText {
                 value.id().value(),
                 value.device().value(),
                 Optional.of(metric),
-                run.names().device(value.device().value()) + ", " + metric.name(),
+                run.names().device(value.device().value()) + ", " + run.terms().metric(metric),
                 value.printed().value(),
-                value.place().map(PlaceRecord::text).orElse(""),
+                value.place().map(PlaceRecord::text).map(run.terms()::place).orElse(""),
                 value.quote().map(Located::value).orElse(""),
                 wanted,
                 say(
@@ -235,7 +238,7 @@ public final class RequestText {
                         : say(
                                 "request.form.one-of",
                                 "words",
-                                String.join(", ", words).replace('-', ' ')));
+                                words.stream().map(run.terms()::variant).collect(Collectors.joining(", ")).replace('-', ' ')));
     }
 
     private String asks(Metric metric) {
@@ -245,7 +248,7 @@ public final class RequestText {
                 .map(Map.Entry::getKey)
                 .map(QuestionRecord::asks)
                 .map(Located::value)
-                .orElseGet(() -> ConditionLine.upperFirst(metric.name()) + ".");
+                .orElseGet(() -> ConditionLine.upperFirst(run.terms().metric(metric)) + ".");
     }
 
     private String say(String key, String... places) {

@@ -17,7 +17,8 @@ public record CostsResult(
     public record CostLineResult(
             @Says("What is bought") String item,
 
-            @Says("Name of the device, or * for all devices") String device,
+            @Says("Name of the device, or * for all devices")
+            String device,
 
             @Says("Price of one; absent where it was not supplied")
             Optional<Double> price,
@@ -28,8 +29,7 @@ public record CostsResult(
             @Says("Price times quantity; absent where the price was not supplied")
             Optional<Double> cost,
 
-            @Says("Who gave the price, or was asked for it")
-            String givenBy,
+            @Says("Who gave the price, or was asked for it") String givenBy,
 
             @Says("The day") String on,
             @Says("What the price does not include") Optional<String> notIncluded) {}

@@ -23,6 +23,7 @@ public record RequestResult(
 
             @Says("What it is, in words") String subject,
             @Says("As printed; empty where nothing is") String printed,
+
             @Says("Where, in words; empty where it stands nowhere")
             String place,
 

@@ -53,8 +53,7 @@ record ScalarType<T>(
 
     private static final Map<Class<?>, ScalarType<?>> KNOWN = Map.ofEntries(
             Map.entry(String.class, open("a text", "...", "", (text, d) -> Parsed.ok(text))),
-            Map.entry(
-                    LocalDate.class, open("a date", "2026-09-14", "^\\d{4}-\\d{2}-\\d{2}$", (text, d) -> date(text))),
+            Map.entry(LocalDate.class, open("a date", "2026-09-14", "^\\d{4}-\\d{2}-\\d{2}$", (text, d) -> date(text))),
             Map.entry(
                     PartialDate.class,
                     open(
@@ -226,8 +225,7 @@ record ScalarType<T>(
                         code.length(),
                         "`" + code + "` is not the code of a currency",
                         "write its three letters after ISO 4217, such as `EUR`")
-                : PrintedNumber.read(m.group(1), decimal)
-                        .map(n -> new StatedPrice(Optional.of(new Price(n, code))));
+                : PrintedNumber.read(m.group(1), decimal).map(n -> new StatedPrice(Optional.of(new Price(n, code))));
     }
 
     private static Parsed<ConditionText> condition(String text, DecimalSign decimal) {

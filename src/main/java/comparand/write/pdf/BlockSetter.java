@@ -67,7 +67,7 @@ final class BlockSetter {
 
         @Override
         public Float graph(Graph graph) {
-            return 0f;
+            return new GraphSetter(page, type, graph).height();
         }
     }
 
@@ -106,7 +106,7 @@ final class BlockSetter {
 
         @Override
         public Runnable graph(Graph graph) {
-            throw new IllegalStateException("no figure is set on pages yet");
+            return () -> new GraphSetter(page, type, graph).set(element);
         }
     }
 

@@ -78,7 +78,8 @@ public final class PlainTextWriter implements DocumentWriter {
     private static String row(Table table, List<Cell> row) {
         var lines = new ArrayList<String>();
         for (int c = 0; c < row.size(); c++) {
-            lines.add(wrapped(table.columns().get(c).heading() + ": " + row.get(c).shown(), "", "  "));
+            lines.add(
+                    wrapped(table.columns().get(c).heading() + ": " + row.get(c).shown(), "", "  "));
         }
         return String.join("\n", lines);
     }
