@@ -22,7 +22,8 @@ class CommitteeConclusionsTest {
     private final String brief = ReadBack.pdf(demo.folder().resolve("committee-brief.pdf"));
 
     @Test
-    @DisplayName("1: primes on one footing are 47, 53 and 75 mL, and each is more than the margin above the present one")
+    @DisplayName(
+            "1: primes on one footing are 47, 53 and 75 mL, and each is more than the margin above the present one")
     void prime() {
         assertThat(brief)
                 .contains("Does it fit our smallest circuit?")
@@ -33,14 +34,16 @@ class CommitteeConclusionsTest {
     }
 
     @Test
-    @DisplayName("8: Mirrowen against Quillane at 1.0 L/min comes first: +17.2 (12.8 to 21.6), for any margin below 12.8")
+    @DisplayName(
+            "8: Mirrowen against Quillane at 1.0 L/min comes first: +17.2 (12.8 to 21.6), for any margin below 12.8")
     void firmest() {
         var said = brief.substring(brief.indexOf("What can be said now"), brief.indexOf("Question by question"));
 
         assertThat(said.substring(said.indexOf("•") + 1).strip())
-                .startsWith("Mirrowen 12, pressure drop at 1.0 L/min: +17.2 mmHg (95 % CI 12.8 to 21.6): higher by more than"
-                        + " the margin of 10 mmHg. This answer holds for any margin below 12.8 mmHg."
-                        + " Bench, same conditions, 6 units each.");
+                .startsWith(
+                        "Mirrowen 12, pressure drop at 1.0 L/min: +17.2 mmHg (95 % CI 12.8 to 21.6): higher by more than"
+                                + " the margin of 10 mmHg. This answer holds for any margin below 12.8 mmHg."
+                                + " Bench, same conditions, 6 units each.");
         assertThat(said.chars().filter(c -> c == '•').count()).isBetween(1L, 5L);
         assertThat(said).doesNotContain("not settled: compatible");
     }
@@ -94,7 +97,8 @@ class CommitteeConclusionsTest {
     }
 
     @Test
-    @DisplayName("scores: (58.7 − 41.5) / (58.7 − 33.0) for Quillane's pressure drop, and so on; totals by weights 3, 1, 2, 2, 3")
+    @DisplayName(
+            "scores: (58.7 − 41.5) / (58.7 − 33.0) for Quillane's pressure drop, and so on; totals by weights 3, 1, 2, 2, 3")
     void scores() {
         // results of the scenario; less is better for the first, third and last
         var means = Map.of(
@@ -135,12 +139,17 @@ class CommitteeConclusionsTest {
     }
 
     @Test
-    @DisplayName("weights: doubling that of the prime puts Skarrow last; halving it does not; unlike values never take part")
+    @DisplayName(
+            "weights: doubling that of the prime puts Skarrow last; halving it does not; unlike values never take part")
     void sensitivity() {
         assertThat(places(variation("Weight of priming volume doubled"))).containsExactly(1, 2, 3);
-        assertThat(variation("Weight of priming volume doubled").get("same-order").asBoolean())
+        assertThat(variation("Weight of priming volume doubled")
+                        .get("same-order")
+                        .asBoolean())
                 .isFalse();
-        assertThat(variation("Weight of priming volume halved").get("same-order").asBoolean())
+        assertThat(variation("Weight of priming volume halved")
+                        .get("same-order")
+                        .asBoolean())
                 .isTrue();
         var all = Built.all(demo.results().get("weights").get("variations"));
         assertThat(all.stream().filter(v -> v.get("factor").asDouble() == 0.5)).hasSize(5);

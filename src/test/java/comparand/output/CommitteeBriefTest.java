@@ -77,29 +77,31 @@ class CommitteeBriefTest {
                 .toList();
 
         assertThat(compared).isNotEmpty();
-        assertThat(compared).allSatisfy(p -> assertThat(text)
-                .contains(plain(p.get("answer").get("sentence").asText())));
+        assertThat(compared)
+                .allSatisfy(p -> assertThat(text)
+                        .contains(plain(p.get("answer").get("sentence").asText())));
     }
 
     @ParameterizedTest
     @MethodSource("libraries")
-    @DisplayName("words and counts of the map are those of the pairs: the best standing of any source, how many reach it")
+    @DisplayName(
+            "words and counts of the map are those of the pairs: the best standing of any source, how many reach it")
     void comparability(Built built) {
         var cells = Built.all(built.results().get("comparability"));
         assertThat(cells)
                 .hasSize(built.results().get("questions").size()
                         * built.results().get("devices").size());
         for (var cell : cells) {
-            var sources = sources(built, cell.get("metric").asText(), cell.get("device").asText());
+            var sources = sources(
+                    built, cell.get("metric").asText(), cell.get("device").asText());
             var best = WORDS.keySet().stream().filter(sources::containsValue).findFirst();
             assertThat(cell.get("sources").asInt()).as(cell.toString()).isEqualTo(sources.size());
             assertThat(cell.get("standing").asText()).isEqualTo(best.orElse("no-data"));
             assertThat(cell.get("word").asText())
                     .isEqualTo(best.map(b -> String.valueOf(WORDS.get(b))).orElse("no data"));
-            assertThat(cell.get("reaching").asInt())
-                    .isEqualTo((int) sources.values().stream()
-                            .filter(s -> best.filter(s::equals).isPresent())
-                            .count());
+            assertThat(cell.get("reaching").asInt()).isEqualTo((int) sources.values().stream()
+                    .filter(s -> best.filter(s::equals).isPresent())
+                    .count());
         }
         var words = cells.stream()
                 .filter(c -> c.get("sources").asInt() > 0)
@@ -120,7 +122,11 @@ class CommitteeBriefTest {
         for (var caution : Built.all(built.results().get("cautions"))) {
             assertThat(text).contains(plain(caution.asText()).toLowerCase(java.util.Locale.ROOT));
         }
-        assertThat(text).contains("draft", "invented data", built.results().get("run").get("as-of").asText());
+        assertThat(text)
+                .contains(
+                        "draft",
+                        "invented data",
+                        built.results().get("run").get("as-of").asText());
     }
 
     @ParameterizedTest

@@ -51,9 +51,7 @@ class LiveFormulasTest {
                 var where = cell.getSheet().getSheetName() + "!" + cell.getAddress() + " " + cell.getCellFormula();
                 assertThat(value.getCellType()).as(where).isEqualTo(cell.getCachedFormulaResultType());
                 if (value.getCellType() == CellType.NUMERIC) {
-                    assertThat(value.getNumberValue())
-                            .as(where)
-                            .isCloseTo(cell.getNumericCellValue(), within(1e-9));
+                    assertThat(value.getNumberValue()).as(where).isCloseTo(cell.getNumericCellValue(), within(1e-9));
                 } else {
                     assertThat(value.getStringValue()).as(where).isEqualTo(cell.getStringCellValue());
                 }

@@ -62,7 +62,9 @@ class RequestLettersTest {
         for (var letter : requests(built)) {
             for (var item : Built.all(letter.get("items"))) {
                 var missing = Built.all(built.results().get("pairs")).stream()
-                        .filter(p -> p.get("theirs").asText().equals(item.get("about").asText())
+                        .filter(p -> p.get("theirs")
+                                        .asText()
+                                        .equals(item.get("about").asText())
                                 && p.get("standing").asText().equals("not-reported"))
                         .flatMap(p -> Built.all(p.get("conditions")).stream())
                         .filter(v -> v.get("verdict").asText().equals("not-reported")
@@ -74,7 +76,10 @@ class RequestLettersTest {
                 var wanted = Built.all(item.get("wanted")).stream()
                         .map(w -> w.get("what").asText())
                         .toList();
-                assertThat(wanted).as(item.get("about").asText()).doesNotHaveDuplicates().containsAll(missing);
+                assertThat(wanted)
+                        .as(item.get("about").asText())
+                        .doesNotHaveDuplicates()
+                        .containsAll(missing);
                 conditions += missing.size();
             }
         }
@@ -87,12 +92,15 @@ class RequestLettersTest {
     @DisplayName("the text for e-mail holds every fact with its printed value, place and quote, in short lines")
     void texts(Built built) {
         for (var letter : requests(built)) {
-            var text = read(built.folder().resolve("requests/" + letter.get("id").asText() + ".txt"));
+            var text =
+                    read(built.folder().resolve("requests/" + letter.get("id").asText() + ".txt"));
             var folded = text.replaceAll("\\s+", " ");
-            assertThat(text.lines()).allMatch(l -> l.length() <= 76 || !l.strip().contains(" "));
+            assertThat(text.lines())
+                    .allMatch(l -> l.length() <= 76 || !l.strip().contains(" "));
             assertThat(folded)
                     .contains("To: " + letter.get("to").asText())
-                    .contains("From: " + built.results().get("run").get("prepared-by").asText())
+                    .contains("From: "
+                            + built.results().get("run").get("prepared-by").asText())
                     .contains("Invented data", "no patient data", "Please answer by: ____");
             for (var item : Built.all(letter.get("items"))) {
                 assertThat(folded)
@@ -102,7 +110,8 @@ class RequestLettersTest {
                         .contains(plain(item, "quote"))
                         .contains(plain(item, "why"));
                 for (var wanted : Built.all(item.get("wanted"))) {
-                    assertThat(folded).contains("Wanted: " + plain(wanted, "what") + " (" + plain(wanted, "form") + ")");
+                    assertThat(folded)
+                            .contains("Wanted: " + plain(wanted, "what") + " (" + plain(wanted, "form") + ")");
                 }
             }
         }
