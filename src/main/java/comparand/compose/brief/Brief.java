@@ -73,7 +73,7 @@ public final class Brief {
             case CHANGES -> notes.row(say("brief.changes"), facts.changes());
             case SOURCES -> notes.print(say("brief.sources"), facts.sources());
             case METHODS -> notes.print(say("brief.methods"), methods());
-            case KEY -> notes.print(say("brief.key"), say("brief.key-text"));
+            case KEY -> notes.print(say("brief.key"), say("committee.key-text"));
             // they are the same in every document, and the pages are two
             case CAUTIONS -> notes.print(say("brief.cautions"), String.join(" ", edition.cautions()));
         }
@@ -89,7 +89,7 @@ public final class Brief {
         return List.of(
                 new Paragraph(dossier.decision().value() + ".", Style.BODY),
                 small(say(
-                        "brief.prepared",
+                        "committee.prepared",
                         "device",
                         run.names().device(dossier.presentDevice().value()),
                         "by",
@@ -105,13 +105,13 @@ public final class Brief {
     private String methods() {
         return String.join(
                 " ",
-                say("brief.method-difference"),
+                say("committee.method-difference"),
                 say(
-                        "brief.method-margin",
+                        "committee.method-margin",
                         "fixed",
                         run.dossier().fixed().value().toString()),
-                say("brief.method-footing"),
-                say("brief.method-family", "m", String.valueOf(run.familySize())));
+                say("committee.method-footing"),
+                say("committee.method-family", "m", String.valueOf(run.familySize())));
     }
 
     static Block small(String text) {

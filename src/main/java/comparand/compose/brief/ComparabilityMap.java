@@ -37,10 +37,14 @@ final class ComparabilityMap {
                 .filter(this::isEmpty)
                 .map(Metric::name)
                 .collect(Collectors.joining(", "));
-        var lead = run.words().say("brief.map-lead");
-        return List.of(
-                Brief.small(empty.isEmpty() ? lead : lead + " " + run.words().say("brief.map-empty", "metrics", empty)),
-                metrics.size() <= MOST_ACROSS ? across(metrics) : down(metrics));
+        var blocks = new ArrayList<Block>();
+        if (!metrics.isEmpty()) {
+            blocks.add(metrics.size() <= MOST_ACROSS ? across(metrics) : down(metrics));
+        }
+        if (!empty.isEmpty()) {
+            blocks.add(Brief.small(run.words().say("committee.map-empty", "metrics", empty)));
+        }
+        return blocks;
     }
 
     /** A metric of which no source says anything for any device is named in one line. */

@@ -71,7 +71,7 @@ final class Facts {
 
     /** A limit of use in a number that a property says again in words stands there only. */
     private boolean isNews(List<Cell> row, List<String> properties) {
-        var name = row.get(1).shown().split(" ", 2)[0];
+        var name = row.get(1).shown().replaceFirst(" .*", "");
         return !row.get(0).shown().equals(run.words().term("block", "label"))
                 || properties.stream().noneMatch(p -> p.startsWith("labelled ") && p.endsWith(" " + name));
     }
@@ -101,7 +101,7 @@ final class Facts {
                 .sorted(Comparator.comparing(l -> l.outside() == 0))
                 .map(this::outside)
                 .toList();
-        return ofCases.isEmpty() ? run.words().say("brief.no-cases") : String.join("; ", ofCases) + ".";
+        return ofCases.isEmpty() ? run.words().say("committee.no-cases") : String.join("; ", ofCases) + ".";
     }
 
     private String outside(LabelUseResult l) {
@@ -123,13 +123,14 @@ final class Facts {
     /** One line a device: the cost, or that it is not supplied, and what it is made of. */
     String costs() {
         if (results.costs().lines().isEmpty()) {
-            return run.words().say("brief.costs-none");
+            return run.words().say("committee.costs-none");
         }
         var lines = new ArrayList<String>();
         results.costs().perCase().forEach(c -> lines.add(cost(c)));
         var ofAll = of(Comparand.ALL_DEVICES);
         if (!ofAll.isEmpty()) {
-            lines.add(run.words().say("brief.cost", "device", run.words().say("all-devices"), "cost", items(ofAll)));
+            lines.add(
+                    run.words().say("committee.cost", "device", run.words().say("all-devices"), "cost", items(ofAll)));
         }
         return String.join("\n", lines);
     }
@@ -145,7 +146,7 @@ final class Facts {
         var own = of(c.device());
         return run.words()
                 .say(
-                        "brief.cost",
+                        "committee.cost",
                         "device",
                         run.names().device(c.device()),
                         "cost",
@@ -179,12 +180,12 @@ final class Facts {
     String changes() {
         var since = results.changes().since();
         if (since.isEmpty()) {
-            return run.words().say("brief.no-since");
+            return run.words().say("committee.no-since");
         }
         var lines = new ArrayList<String>();
         lines.add(run.words()
                 .say(
-                        results.changes().changes().isEmpty() ? "brief.nothing-changed" : "brief.changed",
+                        results.changes().changes().isEmpty() ? "committee.nothing-changed" : "brief.changed",
                         "since",
                         since.get()));
         results.changes().changes().stream()
@@ -192,7 +193,7 @@ final class Facts {
                 .map(this::change)
                 .forEach(lines::add);
         if (results.changes().changes().size() > MOST_CHANGES) {
-            lines.add(run.words().say("brief.more-changes"));
+            lines.add(run.words().say("committee.more-changes"));
         }
         return lines.get(0) + " " + String.join("\n", lines.subList(1, lines.size()));
     }
@@ -200,7 +201,7 @@ final class Facts {
     private String change(ChangeResult c) {
         return run.words()
                 .say(
-                        c.compared() == 0 ? "brief.change" : "brief.change-compared",
+                        c.compared() == 0 ? "committee.change" : "committee.change-compared",
                         "on",
                         c.on(),
                         "what",

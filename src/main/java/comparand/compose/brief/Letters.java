@@ -46,7 +46,7 @@ public final class Letters {
         body(blocks, say("letter.from", "by", dossier.preparedBy().value()));
         body(blocks, say("letter.to", "to", request.to()));
         body(blocks, say("letter.date", "date", dossier.asOf().value().toString()));
-        edition.marks().forEach(m -> body(blocks, say("letter.mark", "mark", m)));
+        edition.marks().forEach(m -> body(blocks, say("letter.says.mark", "mark", m)));
         body(
                 blocks,
                 say(
@@ -55,13 +55,15 @@ public final class Letters {
                         dossier.title().value(),
                         "question",
                         dossier.question().value()));
-        body(blocks, say("letter.documents", "documents", documents(request)));
-        dossier.interests().map(Located::value).ifPresent(i -> body(blocks, say("letter.interests", "interests", i)));
-        body(blocks, say("letter.ask"));
+        body(blocks, say("letter.says.documents", "documents", documents(request)));
+        dossier.interests()
+                .map(Located::value)
+                .ifPresent(i -> body(blocks, say("letter.says.interests", "interests", i)));
+        body(blocks, say("letter.says.ask"));
         for (int i = 0; i < request.items().size(); i++) {
             item(blocks, i + 1, request.items().get(i));
         }
-        body(blocks, say("letter.form"));
+        body(blocks, say("letter.says.form"));
         body(blocks, say("letter.when"));
         body(blocks, say("letter.answer"));
         body(blocks, say("letter.close", "by", dossier.preparedBy().value()));

@@ -56,10 +56,10 @@ final class OpenQuestions {
             return List.of(new Paragraph(say("gaps.none"), Style.BODY));
         }
         var columns = List.of(
-                cells.text("col.unknown", 86),
+                cells.text("col.unknown", 90),
                 cells.name("col.device", 16),
                 cells.text("col.matters", 64),
-                cells.text("col.settles", 46),
+                cells.text("col.settles", 50),
                 cells.text("col.who", 29));
         var table = new Table(
                 "BriefUnknown",
@@ -165,16 +165,16 @@ final class OpenQuestions {
         var measured =
                 rows.stream().filter(r -> r.rank() < 2).limit(MOST_MEASURED).toList();
         if (measured.isEmpty()) {
-            return say("brief.trial-none");
+            return say("committee.trial-none");
         }
         var hold = shared(measured);
         var lines = new ArrayList<String>();
         lines.add(say(
-                "brief.trial-of",
+                "committee.trial-of",
                 "metrics",
                 measured.stream().map(this::measure).collect(Collectors.joining("; "))));
         if (!hold.isEmpty()) {
-            lines.add(say("brief.trial-alike", "conditions", hold));
+            lines.add(say("committee.trial-alike", "conditions", hold));
         }
         return String.join(" ", lines);
     }
@@ -201,13 +201,13 @@ final class OpenQuestions {
     /** One line for each recipient of a letter. */
     String toAsk() {
         if (results.requests().isEmpty()) {
-            return say("brief.ask-none");
+            return say("committee.ask-none");
         }
         var lines = new ArrayList<String>();
         results.requests().stream()
                 .limit(MOST_ASKED)
-                .forEach(r -> lines.add(say("brief.ask", "to", r.to(), "asked", asked(r))));
-        return String.join("\n", lines) + " " + say("brief.ask-letters");
+                .forEach(r -> lines.add(say("committee.ask", "to", r.to(), "asked", asked(r))));
+        return String.join("\n", lines) + " " + say("committee.ask-letters");
     }
 
     /** What is wanted, each once, with all values of which it is. */

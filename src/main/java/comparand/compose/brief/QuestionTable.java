@@ -48,19 +48,19 @@ final class QuestionTable {
     List<Block> blocks() {
         var columns = new ArrayList<Column>();
         columns.add(cells.name("col.question", 42));
-        columns.add(cells.text("col.margin", 14));
+        columns.add(cells.text("col.margin", 15));
         run.dossier()
                 .devices()
-                .forEach(d -> columns.add(new Column(run.names().device(d.value()), 23, Align.LEFT, false)));
-        columns.add(cells.text("col.standing", 15));
-        columns.add(cells.text("col.answer-present", 72));
+                .forEach(d -> columns.add(new Column(run.names().device(d.value()), 25, Align.LEFT, false)));
+        columns.add(cells.text("col.standing", 16));
+        columns.add(cells.text("col.answer-present", 70));
         var all = rows.rows();
         all.forEach(this::gatherNotes);
         var notes = new ArrayList<Note>();
         marks.forEach((text, mark) -> notes.add(new Note(mark, text)));
         var table = new Table(
                 "BriefQuestions", "", columns, all.stream().map(this::row).toList(), notes);
-        return List.of(Brief.small(run.words().say("brief.questions-lead")), table);
+        return List.of(table);
     }
 
     /** What a reader must know of devices and hospitals is the same for all rows of cases, and is said once. */

@@ -63,7 +63,7 @@ final class Said {
         var blocks = new ArrayList<Block>();
         subjects.values().stream().limit(MOST).forEach(cs -> blocks.add(new Paragraph(point(cs), Style.POINT)));
         if (blocks.isEmpty()) {
-            blocks.add(new Paragraph(run.words().say("brief.said-none"), Style.BODY));
+            blocks.add(new Paragraph(run.words().say("committee.said-none"), Style.BODY));
         }
         return blocks;
     }
@@ -127,11 +127,11 @@ final class Said {
                 .flatMap(a -> c.pairing().theirs().sizes().independent().map(b -> counts(a, b)));
         return ours.origin()
                 .fold(
-                        p -> run.words().say("brief.stands-stated"),
+                        p -> run.words().say("committee.stands-stated"),
                         l -> counts.map(n -> run.words()
-                                        .say("brief.stands", "kind", kind(l), "standing", standing, "counts", n))
-                                .orElseGet(() ->
-                                        run.words().say("brief.stands-alone", "kind", kind(l), "standing", standing)));
+                                        .say("committee.stands", "kind", kind(l), "standing", standing, "counts", n))
+                                .orElseGet(() -> run.words()
+                                        .say("committee.stands-alone", "kind", kind(l), "standing", standing)));
     }
 
     private String counts(SampleSize ours, SampleSize theirs) {

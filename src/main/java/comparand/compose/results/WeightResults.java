@@ -1,5 +1,7 @@
 package comparand.compose.results;
 
+import static java.util.Objects.requireNonNull;
+
 import comparand.compose.text.Kebab;
 import comparand.compose.text.Run;
 import comparand.diag.Located;
@@ -45,7 +47,7 @@ final class WeightResults {
         return new WeightsResult(
                 weights.setBy().map(Located::value).orElseThrow(),
                 weights.on().value().toString(),
-                run.words().say("weights.rule"),
+                run.words().say("committee.scores"),
                 metrics,
                 new WeightVariations(run, metrics).all());
     }
@@ -126,7 +128,7 @@ final class WeightResults {
         double best = better == Better.LESS ? least : most;
         var scores = new ArrayList<ScoreResult>();
         for (var device : run.dossier().devices()) {
-            var result = results.get(device.value());
+            var result = requireNonNull(results.get(device.value()), device.value());
             double value = value(result).orElseThrow();
             double score = best == worst ? 1 : Math.abs(value - worst) / Math.abs(best - worst);
             scores.add(new ScoreResult(device.value(), result.id(), value, score, weight * score));

@@ -53,25 +53,31 @@ final class WeightSheets {
 
     Table scores() {
         var columns = new ArrayList<Column>(List.of(
-                cells.name("col.metric", 30),
-                cells.text("col.unit", 13),
+                cells.name("col.metric", 26),
+                cells.text("col.unit", 10),
                 cells.text("col.better", 12),
-                cells.text("col.step", 12),
+                cells.text("col.step", 10),
                 cells.number("col.weight", 9),
                 cells.number("col.counted-weight", 9),
                 cells.number("col.best-worst", 9),
                 cells.number("col.margin", 9),
                 cells.text("col.range-margin", 14)));
-        for (var heading : List.of("weights.result-of", "weights.score-of", "weights.weighted-of")) {
-            devices.forEach(d -> columns.add(
-                    new Column(run.words().say(heading, "device", run.names().brief(d)), 12, Align.RIGHT, false)));
-        }
-        columns.add(cells.text("col.why", 36));
+        devices.forEach(d -> columns.add(ofDevice(
+                run.words().say("weights.result-of", "device", run.names().brief(d)))));
+        devices.forEach(d -> columns.add(ofDevice(
+                run.words().say("weights.score-of", "device", run.names().brief(d)))));
+        devices.forEach(d -> columns.add(ofDevice(
+                run.words().say("weights.weighted-of", "device", run.names().brief(d)))));
+        columns.add(cells.text("col.why", 30));
         var rows = new ArrayList<List<Cell>>();
         for (int r = 0; r < weights.metrics().size(); r++) {
             rows.add(row(weights.metrics().get(r), r));
         }
         return new Table(TABLE, "", columns, rows, List.of());
+    }
+
+    private static Column ofDevice(String heading) {
+        return new Column(heading, 11, Align.RIGHT, false);
     }
 
     private List<Cell> row(WeightedMetricResult m, int r) {
@@ -91,7 +97,7 @@ final class WeightSheets {
                             ? run.figures()
                                     .cell(
                                             m.scores().get(at).result(),
-                                            resultDecimals(m, m.scores().get(at).value()),
+                                            resultDecimals(m.scores().get(at).value()),
                                             "",
                                             "")
                             : notScored());
@@ -199,7 +205,7 @@ final class WeightSheets {
                 .gives(run.figures().cell(m.scores().get(device).score(), SCORE_DIGITS, "", ""), SCORE_DIGITS);
     }
 
-    private int resultDecimals(WeightedMetricResult m, String value) {
+    private int resultDecimals(String value) {
         var result = run.comparand(value);
         return result.summary().centre().isPresent()
                 ? run.figures().of(result, result.summary().centre().getAsDouble())

@@ -37,12 +37,11 @@ final class WeightVariationSheet {
     Table table() {
         var columns = new ArrayList<Column>(List.of(
                 cells.name("col.variation", 54), cells.text("col.weight-of", 30), cells.number("col.factor", 9)));
-        for (var heading : List.of("weights.total-of", "weights.place-of")) {
-            run.dossier()
-                    .devices()
-                    .forEach(d -> columns.add(new Column(
-                            run.words().say(heading, "device", run.names().brief(d.value())), 12, Align.RIGHT, false)));
-        }
+        var names = run.dossier().devices().stream()
+                .map(d -> run.names().brief(d.value()))
+                .toList();
+        names.forEach(n -> columns.add(ofDevice(run.words().say("weights.total-of", "device", n))));
+        names.forEach(n -> columns.add(ofDevice(run.words().say("weights.place-of", "device", n))));
         columns.add(cells.text("col.same-order", 16));
         var rows = new ArrayList<List<Cell>>();
         for (int r = 0; r < weights.variations().size(); r++) {
@@ -54,6 +53,10 @@ final class WeightVariationSheet {
             rows.add(row);
         }
         return new Table(TABLE, "", columns, rows, List.of());
+    }
+
+    private static Column ofDevice(String heading) {
+        return new Column(heading, 12, Align.RIGHT, false);
     }
 
     private List<Cell> row(VariationResult v, int r) {

@@ -16,6 +16,6 @@ record Sheet(Rectangle size, float margin, float top, float bottom, boolean comp
     static Sheet of(Document document) {
         var paper = document.look().paper() == Look.Paper.A4 ? PageSize.A4 : PageSize.LETTER;
         boolean standing = document.form() == Document.Form.PAGES;
-        return standing ? new Sheet(paper, 32, 40, 34, true) : new Sheet(paper.rotate(), 36, 44, 40, false);
+        return standing ? new Sheet(paper, 32, 38, 30, true) : new Sheet(paper.rotate(), 36, 44, 40, false);
     }
 }

@@ -34,7 +34,7 @@ final class Type {
     }
 
     TextStyle body() {
-        return compact ? regular(8, 10, TextStyle.INK) : regular(9, 12.5f, TextStyle.INK);
+        return compact ? regular(7.8f, 9.5f, TextStyle.INK) : regular(9, 12.5f, TextStyle.INK);
     }
 
     TextStyle small() {

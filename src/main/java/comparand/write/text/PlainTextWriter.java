@@ -88,7 +88,7 @@ public final class PlainTextWriter implements DocumentWriter {
         var lines = new ArrayList<String>();
         var line = new StringBuilder(first);
         boolean empty = true;
-        for (var word : text.split("[ \n]+")) {
+        for (var word : text.split("[ \n]+", -1)) {
             if (!empty && line.length() + 1 + word.length() > WIDTH) {
                 lines.add(line.toString());
                 line.setLength(0);

@@ -33,6 +33,9 @@ class LanguagesTest {
             "gaps.",
             "matters.",
             "settle.",
+            "committee.",
+            "letter.says.",
+            "request.why.",
             "table.no-local",
             "table.no-published");
 

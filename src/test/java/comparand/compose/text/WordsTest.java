@@ -57,6 +57,7 @@ class WordsTest {
             Map.entry("together.without.", List.of("same", "other", "few")),
             Map.entry("together.label.", List.of("ESTIMATED", "DIGITISED")),
             Map.entry("standing.", names(Standing.values())),
+            Map.entry("map.", names(Standing.values())),
             Map.entry("verdict.", names(Verdict.values())),
             Map.entry("verdict.nominal.", names(Verdict.values())),
             Map.entry("answer.untestable.", names(Answer.NotTestable.Why.values())),
