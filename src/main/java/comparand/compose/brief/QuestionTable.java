@@ -104,7 +104,9 @@ final class QuestionTable {
         boolean bare = unit.isEmpty()
                 || row.question().margin().flatMap(m -> m.value().amount()).isPresent();
         var named = bare ? run.terms().metric(row.metric()) : run.terms().metric(row.metric()) + ", " + unit;
-        return row.step().isEmpty() ? named : named + run.words().say("at", "step", run.terms().group(row.step()));
+        return row.step().isEmpty()
+                ? named
+                : named + run.words().say("at", "step", run.terms().group(row.step()));
     }
 
     /** How many stand behind every result of a row, if it is the same number. */

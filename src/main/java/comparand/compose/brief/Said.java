@@ -137,7 +137,13 @@ final class Said {
     private String counts(SampleSize ours, SampleSize theirs) {
         return ours.equals(theirs)
                 ? run.words().say("brief.each", "n", run.terms().size(ours))
-                : run.words().say("brief.against", "ours", run.terms().size(ours), "theirs", run.terms().size(theirs));
+                : run.words()
+                        .say(
+                                "brief.against",
+                                "ours",
+                                run.terms().size(ours),
+                                "theirs",
+                                run.terms().size(theirs));
     }
 
     private String kind(Origin.Local local) {

@@ -40,7 +40,10 @@ final class FigureNotes {
                                 "condition",
                                 run.terms().named(use.condition().name()),
                                 "is",
-                                run.terms().circumstance(Optional.of(use.condition()), texts.iterator().next())));
+                                run.terms()
+                                        .circumstance(
+                                                Optional.of(use.condition()),
+                                                texts.iterator().next())));
             }
         }
         return said.isEmpty()

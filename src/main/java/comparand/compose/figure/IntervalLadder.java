@@ -75,7 +75,9 @@ final class IntervalLadder {
         var axis = new Scales(run.figures())
                 .of(
                         say("figure.difference", "metric", run.terms().metric(metric), "device", present())
-                                + (metric.differenceUnit().isEmpty() ? "" : ", " + run.terms().differenceUnit(metric)),
+                                + (metric.differenceUnit().isEmpty()
+                                        ? ""
+                                        : ", " + run.terms().differenceUnit(metric)),
                         ends);
         var rows = new Axis.Rows(names);
         var panel = new Panel(

@@ -71,7 +71,11 @@ final class SplitPanel {
         apart.forEach(u -> all.add(u.value));
         return Optional.of(new Chart(
                 "like-with-like-" + metric.id() + "-" + study,
-                run.words().say("figure.message.beside", "metric", ConditionLine.upperFirst(run.terms().metric(metric))),
+                run.words()
+                        .say(
+                                "figure.message.beside",
+                                "metric",
+                                ConditionLine.upperFirst(run.terms().metric(metric))),
                 alternative(compared, apart),
                 panels,
                 key(panels),
@@ -244,8 +248,8 @@ final class SplitPanel {
         var notes = new FigureNotes(run);
         var lines = new ArrayList<String>();
         lines.add(say("figure.note.interval"));
-        margin.ifPresent(m ->
-                lines.add(say("figure.note.band", "margin", run.terms().margin(m.text()), "reason", m.reason())));
+        margin.ifPresent(
+                m -> lines.add(say("figure.note.band", "margin", run.terms().margin(m.text()), "reason", m.reason())));
         lines.addAll(notes.conditions(compared.keySet()));
         var left = comparisons.stream()
                 .filter(c -> c.pairing().standing() == Standing.DIFFERENT_QUANTITY)
@@ -266,7 +270,10 @@ final class SplitPanel {
 
     private String alternative(Map<Comparand, List<Comparison>> compared, List<Apart> apart) {
         var said = new ArrayList<String>();
-        said.add(say("figure.message.beside", "metric", ConditionLine.upperFirst(run.terms().metric(metric))));
+        said.add(say(
+                "figure.message.beside",
+                "metric",
+                ConditionLine.upperFirst(run.terms().metric(metric))));
         for (var entry : compared.entrySet()) {
             var local = entry.getKey();
             said.add(say(

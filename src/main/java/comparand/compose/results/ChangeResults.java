@@ -172,7 +172,11 @@ final class ChangeResults {
     }
 
     private String conditionName(String id) {
-        return run.library().catalogue().condition(id).map(c -> run.terms().named(c.name())).orElse(id);
+        return run.library()
+                .catalogue()
+                .condition(id)
+                .map(c -> run.terms().named(c.name()))
+                .orElse(id);
     }
 
     private String named(SourceRecord source) {

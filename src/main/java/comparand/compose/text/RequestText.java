@@ -185,7 +185,9 @@ public final class RequestText {
         var wanted = new ArrayList<Wanted>();
         for (var missing : gaps.missing) {
             switch (missing.kind()) {
-                case CONDITIONS -> missing.what().forEach(name -> wanted.add(new Wanted(run.terms().named(name), form(name, metric))));
+                case CONDITIONS ->
+                    missing.what()
+                            .forEach(name -> wanted.add(new Wanted(run.terms().named(name), form(name, metric))));
                 case SPREAD ->
                     wanted.add(new Wanted(
                             say("request.spread"),
@@ -238,7 +240,10 @@ public final class RequestText {
                         : say(
                                 "request.form.one-of",
                                 "words",
-                                words.stream().map(run.terms()::variant).collect(Collectors.joining(", ")).replace('-', ' ')));
+                                words.stream()
+                                        .map(run.terms()::variant)
+                                        .collect(Collectors.joining(", "))
+                                        .replace('-', ' ')));
     }
 
     private String asks(Metric metric) {
