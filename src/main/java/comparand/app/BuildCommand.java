@@ -57,7 +57,9 @@ final class BuildCommand implements Callable<Integer> {
     @Option(
             names = "--language",
             paramLabel = "LANGUAGE",
-            description = "Language of the documents, such as en or de (default: the dossier's)")
+            description =
+                    "Language of the documents, en or de (default: the dossier's); what check, plan, trace and catalogue"
+                            + " say stays in English, and so do findings in documents")
     private Optional<String> language = Optional.empty();
 
     @Option(
