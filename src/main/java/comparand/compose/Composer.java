@@ -3,6 +3,7 @@ package comparand.compose;
 import comparand.compose.results.ResultSets;
 import comparand.compose.table.EvidenceTable;
 import comparand.compose.table.Workbook;
+import comparand.compose.talk.TalkDeck;
 import comparand.compose.text.Run;
 import comparand.compose.text.RunFacts;
 import comparand.compose.text.Words;
@@ -13,6 +14,7 @@ import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.document.chart.Chart;
 import comparand.document.publication.Publication;
+import comparand.document.result.ResultSet;
 import comparand.document.talk.Deck;
 import comparand.flow.Outcome;
 import comparand.model.Audience;
@@ -44,7 +46,7 @@ public final class Composer {
     public static Outcome<Publication> compose(
             Compared compared, RunFacts facts, List<Diagnostic> findings, Templates templates, Commission commission) {
         return words(compared.matched().evidence().checked().dossier(), commission)
-                .then(words -> new Composer(compared, facts, words).publication(findings, commission));
+                .then(words -> new Composer(compared, facts, words).publication(findings, templates, commission));
     }
 
     private static Outcome<Words> words(DossierRecord dossier, Commission commission) {
@@ -59,7 +61,8 @@ public final class Composer {
                         "write `language: en` or `language: de`"))));
     }
 
-    private Outcome<Publication> publication(List<Diagnostic> findings, Commission commission) {
+    private Outcome<Publication> publication(
+            List<Diagnostic> findings, Templates templates, Commission commission) {
         var run = new Run(compared, words);
         var results = new ResultSets(run, facts, findings).results();
         var documents = new ArrayList<Document>();
@@ -69,7 +72,17 @@ public final class Composer {
             documents.add(new Workbook(run, edition(run), results).document());
             documents.add(new EvidenceTable(run, edition(run), results).document());
         }
-        return Outcome.of(new Publication(results, documents, decks, figures));
+        var published = new Publication(results, documents, decks, figures);
+        return commission.readers().contains(Audience.TALK)
+                ? talk(templates, results).map(deck -> published.with(deck))
+                : Outcome.of(published);
+    }
+
+    private Outcome<Deck> talk(Templates templates, ResultSet results) {
+        return words.with(templates.talk().wording()).then(house -> {
+            var run = new Run(compared, house);
+            return new TalkDeck(run, edition(run), results, templates).deck();
+        });
     }
 
     private Edition edition(Run run) {

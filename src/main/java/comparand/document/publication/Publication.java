@@ -5,6 +5,7 @@ import comparand.document.chart.Chart;
 import comparand.document.result.ResultSet;
 import comparand.document.talk.Deck;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * All that a run has to say: its results as data, and what is drawn from them.
@@ -17,5 +18,14 @@ public record Publication(ResultSet results, List<Document> documents, List<Deck
         documents = List.copyOf(documents);
         decks = List.copyOf(decks);
         figures = List.copyOf(figures);
+    }
+
+    /** With one more talk. */
+    public Publication with(Deck deck) {
+        return new Publication(
+                results,
+                documents,
+                Stream.concat(decks.stream(), Stream.of(deck)).toList(),
+                figures);
     }
 }
