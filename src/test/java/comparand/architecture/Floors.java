@@ -26,6 +26,7 @@ final class Floors {
         room("document", "document.chart");
         room("document.chart");
         room("document.talk", "document", "document.chart");
+        room("document.talk.layout", "document", "document.chart", "document.talk");
         room("document.publication", "document", "document.chart", "document.talk", "document.result");
         room("document.result");
         // floor 1
@@ -55,10 +56,21 @@ final class Floors {
         stage("compose.results", "compose.text", "document.result");
         stage("compose.table", "compose.text", "compose.results", "document", "document.result");
         stage(
+                "compose.talk",
+                "compose.text",
+                "compose.results",
+                "model.template",
+                "document",
+                "document.chart",
+                "document.talk",
+                "document.talk.layout",
+                "document.result");
+        stage(
                 "compose",
                 "compose.text",
                 "compose.results",
                 "compose.table",
+                "compose.talk",
                 "model.template",
                 "document",
                 "document.chart",
@@ -70,6 +82,8 @@ final class Floors {
         room("write.json", "document.result").with("com.fasterxml.jackson");
         room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
         room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
+        room("write.pptx", "document", "document.chart", "document.talk", "document.talk.layout")
+                .with("org.apache.poi", "org.openxmlformats.schemas");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
         room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");

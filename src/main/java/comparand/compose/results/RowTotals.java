@@ -8,6 +8,7 @@ import comparand.model.RowLog;
 import comparand.model.RowLog.Count;
 import comparand.model.RowLog.Fate;
 import comparand.model.RowLog.FileLog;
+import comparand.model.RowLog.RowNote;
 import comparand.model.library.StudyKind;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,8 +19,7 @@ import java.util.function.ToIntFunction;
 /** From all rows of the raw files to the pairs that are compared, in numbers that add up. */
 final class RowTotals {
 
-    /** How many reasons a slide has room to name. */
-    private static final int NAMED = 3;
+    private static final String WITH_ITS_CASE = "member-left-out";
 
     private RowTotals() {}
 
@@ -27,7 +27,7 @@ final class RowTotals {
         var log = run.compared().matched().evidence().log();
         var reasons = reasons(log);
         int dropped = sum(log, FileLog::dropped);
-        int named = reasons.stream().limit(NAMED).mapToInt(ReasonResult::rows).sum();
+        int named = reasons.stream().limit(TotalResult.NAMED).mapToInt(ReasonResult::rows).sum();
         int pairs = run.compared().comparisons().size();
         int compared = (int) run.compared().comparisons().stream()
                 .filter(c -> c.pairing().standing().isCompared())
@@ -54,11 +54,16 @@ final class RowTotals {
         log.files().stream()
                 .flatMap(f -> f.notes().stream())
                 .filter(n -> n.fate() == Fate.DROPPED)
-                .forEach(n -> counts.merge(n.reason(), 1, Integer::sum));
+                .forEach(n -> counts.merge(reason(n), 1, Integer::sum));
         var reasons = new ArrayList<ReasonResult>();
         counts.forEach((reason, rows) -> reasons.add(new ReasonResult(reason, rows)));
         reasons.sort((a, b) -> Integer.compare(b.rows(), a.rows()));
         return reasons;
+    }
+
+    /** Rows that went with their case went for its reason. */
+    private static String reason(RowNote note) {
+        return note.code().equals(WITH_ITS_CASE) ? note.reason().replaceFirst("^[^:]*: ", "") : note.reason();
     }
 
     static List<StudyResult> studies(Run run) {

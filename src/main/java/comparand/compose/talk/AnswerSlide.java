@@ -5,8 +5,10 @@ import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
 import comparand.document.talk.Part;
 import comparand.document.talk.layout.Legibility;
+import comparand.metric.Metric;
 import comparand.model.Answer;
 import comparand.model.Comparison;
+import comparand.model.Verdict;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -143,23 +145,26 @@ final class AnswerSlide {
         run.questions().values().stream()
                 .flatMap(m -> Firmness.ofDevices(run.comparisons(m)).stream())
                 .filter(c -> Firmness.verdict(c)
-                        .filter(v -> v == comparand.model.Verdict.NONE_AS_LARGE_AS_MARGIN
-                                || v == comparand.model.Verdict.SMALLER_THAN_MARGIN)
+                        .filter(v -> v == Verdict.NONE_AS_LARGE_AS_MARGIN || v == Verdict.SMALLER_THAN_MARGIN)
                         .isPresent())
                 .filter(c -> Firmness.tested(c).isPresent())
+                .filter(c -> !metrics(chosen).contains(c.pairing().ours().metric()))
                 .min(Firmness.FIRMEST)
-                .filter(c -> !chosen.contains(c))
                 .ifPresent(chosen::add);
-        run.questions().values().stream()
-                .flatMap(m -> Firmness.ofDevices(run.comparisons(m)).stream())
-                .filter(c -> Firmness.verdict(c)
-                        .filter(v -> v == comparand.model.Verdict.NOT_SETTLED)
-                        .isPresent())
-                .filter(c -> Firmness.tested(c).isPresent())
+        firmest.stream()
+                .filter(c -> Firmness.verdict(c).filter(v -> v == Verdict.NOT_SETTLED).isPresent())
+                .filter(c -> !metrics(chosen).contains(c.pairing().ours().metric()))
                 .findFirst()
                 .ifPresent(chosen::add);
-        firmest.stream().filter(c -> !chosen.contains(c)).limit(3).forEach(chosen::add);
+        firmest.stream()
+                .filter(c -> !metrics(chosen).contains(c.pairing().ours().metric()))
+                .limit(3)
+                .forEach(chosen::add);
         return List.copyOf(chosen.subList(0, Math.min(3, chosen.size())));
+    }
+
+    private static List<Metric> metrics(List<Comparison> pairs) {
+        return pairs.stream().map(c -> c.pairing().ours().metric()).toList();
     }
 
     /** All three as full as the slide allows, and as many as it allows at all. */

@@ -74,12 +74,13 @@ final class BackupTables {
         return run.library().catalogue().find(id).map(m -> m.name()).orElse(id);
     }
 
+    /** The first way to settle each; the evidence table has all of them, with what they assume. */
     Table unknowns() {
         var rows = results.unknowns().stream()
                 .map(u -> List.<Cell>of(
                         Cell.words(u.device()),
                         Cell.words(u.what()),
-                        Cell.words(String.join(" ", u.settles())),
+                        Cell.words(u.settles().isEmpty() ? say("none") : u.settles().get(0)),
                         Cell.words(u.who())))
                 .toList();
         return table(

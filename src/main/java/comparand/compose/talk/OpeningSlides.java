@@ -7,6 +7,7 @@ import comparand.diag.Located;
 import comparand.document.result.RowLogResult;
 import comparand.document.result.RowLogResult.ReasonResult;
 import comparand.document.talk.Part;
+import comparand.document.talk.layout.Legibility;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,9 +16,6 @@ final class OpeningSlides {
 
     static final String QUESTION = "question";
     static final String METHOD = "method";
-
-    /** Reasons that a slide names; the others are counted together, and stand in the log. */
-    private static final int REASONS = 3;
 
     private final Run run;
     private final RowLogResult log;
@@ -33,12 +31,16 @@ final class OpeningSlides {
 
     Draft question() {
         var dossier = run.dossier();
-        var points = new Part.Points(List.of(
+        var sentences = new ArrayList<>(List.of(
                 say("talk.question.decision", "decision", unstopped(dossier.decision().value())),
                 say("talk.question.presenter", "presenter", unstopped(dossier.preparedBy().value())),
                 dossier.interests()
                         .map(i -> say("talk.question.interests", "interests", unstopped(i.value())))
                         .orElseGet(() -> say("talk.question.interests.none"))));
+        var devices = say("talk.question.devices", "devices", devices());
+        if (Legibility.words(String.join(" ", sentences) + " " + devices) <= Legibility.BODY_WORDS) {
+            sentences.add(1, devices);
+        }
         var fixed = dossier.fixed().value().toString();
         var strip = dossier.firstSeen()
                 .map(Located::value)
@@ -47,11 +49,23 @@ final class OpeningSlides {
         return new Draft(
                 QUESTION,
                 ConditionLine.upperFirst(dossier.question().value()),
-                List.of(points),
+                List.of(new Part.Points(sentences)),
                 strip,
                 speeches.plain(say("talk.say.question"), asked),
                 false,
                 List.of());
+    }
+
+    private String devices() {
+        var present = run.dossier().presentDevice().value();
+        return String.join(
+                ", ",
+                run.dossier().devices().stream()
+                        .map(Located::value)
+                        .map(d -> d.equals(present)
+                                ? say("talk.question.present", "device", run.names().device(d))
+                                : run.names().device(d))
+                        .toList());
     }
 
     private static String unstopped(String text) {
@@ -93,13 +107,11 @@ final class OpeningSlides {
             return total.held() == 0 ? "" : say("talk.sieve.held", "n", String.valueOf(total.held()));
         }
         var named = new ArrayList<String>();
-        int others = total.dropped();
-        for (ReasonResult r : total.reasons().stream().limit(REASONS).toList()) {
+        for (ReasonResult r : total.named()) {
             named.add(say("talk.sieve.reason", "reason", r.reason(), "n", String.valueOf(r.rows())));
-            others -= r.rows();
         }
-        if (others > 0) {
-            named.add(say("talk.sieve.others", "n", String.valueOf(others)));
+        if (total.otherReasons() > 0) {
+            named.add(say("talk.sieve.others", "n", String.valueOf(total.otherReasons())));
         }
         var dropped = say(
                 "talk.sieve.dropped", "n", String.valueOf(total.dropped()), "reasons", String.join("; ", named));

@@ -5,13 +5,14 @@ import comparand.compose.text.Run;
 import comparand.metric.Metric;
 import comparand.model.Answer;
 import comparand.model.Comparison;
-import comparand.model.Verdict;
+import comparand.model.Margin;
 import comparand.stat.Interval;
 import comparand.unit.Rounding;
+import java.util.stream.DoubleStream;
 
 /**
- * Differences as slides print them: two significant digits, the limits with the same decimals; one decimal more where the
- * rounded limits would tell another answer than the limits themselves, and never more than a table has.
+ * Differences as slides print them: two significant digits, the limits with the same decimals; one decimal more where a
+ * limit would be printed as zero or as the margin and is neither, and never more than a table has.
  */
 final class SlideNumbers {
 
@@ -27,14 +28,18 @@ final class SlideNumbers {
         var metric = c.pairing().ours().metric();
         int most = run.figures().ofDifference(metric, tested.interval());
         int decimals = Math.min(most, Rounding.decimalsFor(tested.difference().value(), DIGITS));
-        while (decimals < most && Verdict.of(rounded(tested.interval(), decimals), c.margin()) != tested.verdict()) {
+        double margin = c.margin().map(Margin::value).orElse(0.0);
+        while (decimals < most && (meets(tested.interval(), 0, decimals) || meets(tested.interval(), margin, decimals))) {
             decimals++;
         }
         return decimals;
     }
 
-    private static Interval rounded(Interval interval, int decimals) {
-        return interval.map(x -> Rounding.halfUp(x, decimals).doubleValue());
+    /** Whether a limit that is not this number would be printed as if it were. */
+    private static boolean meets(Interval interval, double number, int decimals) {
+        return DoubleStream.of(interval.low(), interval.high())
+                .map(Math::abs)
+                .anyMatch(x -> x != number && Rounding.halfUp(x, decimals).doubleValue() == number);
     }
 
     /** {@code +17}. */

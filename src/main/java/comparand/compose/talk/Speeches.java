@@ -113,13 +113,15 @@ final class Speeches {
     String n(Pairing pairing) {
         var ours = size(pairing.ours());
         var theirs = size(pairing.theirs());
-        return ours.equals(theirs)
-                ? say("talk.n.each", "n", ours)
-                : say("talk.n.both", "ours", ours, "theirs", theirs);
+        return theirs.isEmpty()
+                ? ours.isEmpty() ? say("talk.n.neither") : say("talk.n.ours", "ours", ours)
+                : ours.equals(theirs)
+                        ? say("talk.n.each", "n", ours)
+                        : say("talk.n.both", "ours", ours, "theirs", theirs);
     }
 
-    private String size(Comparand c) {
-        return c.sizes().independent().map(Object::toString).orElseGet(() -> say("not-reported"));
+    private static String size(Comparand c) {
+        return c.sizes().independent().map(Object::toString).orElse("");
     }
 
     List<String> sources(List<Comparand> comparands) {

@@ -69,14 +69,26 @@ final class Split {
         return drafts;
     }
 
+    /** As few slides as hold it, and all of them about as full. */
     private List<List<List<Cell>>> chunks(Table table, double size) {
+        var fewest = chunks(table, size, room);
+        for (double part = 0.3; part < 1; part += 0.05) {
+            var even = chunks(table, size, part * room);
+            if (even.size() == fewest.size()) {
+                return even;
+            }
+        }
+        return fewest;
+    }
+
+    private List<List<List<Cell>>> chunks(Table table, double size, double most) {
         var heights = measure.rows(table, size);
         var chunks = new ArrayList<List<List<Cell>>>();
         var chunk = new ArrayList<List<Cell>>();
         double used = heights.get(0);
         for (int r = 0; r < table.rows().size(); r++) {
             double height = heights.get(r + 1);
-            if (!chunk.isEmpty() && used + height > room) {
+            if (!chunk.isEmpty() && used + height > most) {
                 chunks.add(List.copyOf(chunk));
                 chunk.clear();
                 used = heights.get(0);

@@ -180,7 +180,9 @@ public final class TalkDeck {
         long seconds = Math.max(5, SECONDS / Math.max(1, shown) / 5 * 5);
         return seconds < 60
                 ? say("talk.time.seconds", "seconds", String.valueOf(seconds))
-                : say(
+                : seconds % 60 == 0
+                        ? say("talk.time.whole", "minutes", String.valueOf(seconds / 60))
+                        : say(
                         "talk.time.minutes",
                         "minutes",
                         String.valueOf(seconds / 60),

@@ -5,10 +5,12 @@ import comparand.compose.text.Run;
 import comparand.document.talk.layout.Legibility;
 import comparand.metric.Metric;
 import comparand.model.Answer;
+import comparand.model.Comparand;
 import comparand.model.Comparison;
 import comparand.model.Margin;
 import comparand.model.Origin;
 import comparand.model.Pairing.Purpose;
+import comparand.model.Summary;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -36,10 +38,24 @@ final class Titles {
         return fitting(candidates);
     }
 
+    /** How often it happened in all, where that was counted. */
     String events(Metric metric) {
-        return fitting(List.of(
-                say("talk.title.events", "metric", ConditionLine.upperFirst(metric.name())),
-                say("talk.title.events.brief", "metric", ConditionLine.upperFirst(metric.name()))));
+        var name = ConditionLine.upperFirst(metric.name());
+        return run.compared().matched().evidence().localResults().stream()
+                .filter(c -> c.metric().equals(metric) && c.device().equals(Comparand.ALL_DEVICES))
+                .map(Comparand::summary)
+                .filter(Summary.Events.class::isInstance)
+                .map(Summary.Events.class::cast)
+                .map(e -> say(
+                        "talk.title.events",
+                        "metric",
+                        name,
+                        "events",
+                        String.valueOf(e.events()),
+                        "of",
+                        String.valueOf(e.of())))
+                .findFirst()
+                .orElseGet(() -> say("talk.title.events.brief", "metric", name));
     }
 
     String shown(Metric metric) {
@@ -49,17 +65,20 @@ final class Titles {
     }
 
     private List<String> sentences(Comparison c) {
-        var full = sentence("talk.title.", c);
+        var full = sentence("talk.title.full.", c);
+        var plain = sentence("talk.title.plain.", c);
         var brief = sentence("talk.title.brief.", c);
         var step = step(c);
         var candidates = new ArrayList<String>();
         if (c.pairing().purpose() == Purpose.LOCAL_AGAINST_PUBLISHED) {
             candidates.add(say("talk.title.published", "sentence", full));
+            candidates.add(say("talk.title.published", "sentence", plain));
             candidates.add(say("talk.title.published", "sentence", brief));
         } else if (!step.isEmpty() && !full.contains(step)) {
             candidates.add(say("talk.title.at", "step", step, "sentence", full));
         }
         candidates.add(full);
+        candidates.add(plain);
         candidates.add(brief);
         return candidates;
     }
@@ -77,7 +96,9 @@ final class Titles {
         };
         return beginning.endsWith("brief.")
                 ? say("talk.title.brief." + verdict.name(), places)
-                : say("talk.title." + verdict.name(), places);
+                : beginning.endsWith("plain.")
+                        ? say("talk.title.plain." + verdict.name(), places)
+                        : say("talk.title.full." + verdict.name(), places);
     }
 
     /** {@code 1.0 L/min}: a step that is one quantity; other groups do not read as a sentence. */

@@ -31,12 +31,21 @@ public record RowLogResult(
             @Says("Why rows were left out, the most frequent reason first")
             List<ReasonResult> reasons,
 
-            @Says("Rows left out for reasons that slides do not name")
+            @Says("Rows left out for reasons behind the first three")
             int otherReasons,
 
             @Says("Pairs set side by side") int pairs,
             @Says("Pairs that are compared") int compared,
-            @Says("Pairs that are shown and not compared") int shown) {}
+            @Says("Pairs that are shown and not compared") int shown) {
+
+        /** How many reasons are named where room is short. */
+        public static final int NAMED = 3;
+
+        /** The first reasons. */
+        public List<ReasonResult> named() {
+            return reasons.subList(0, Math.min(NAMED, reasons.size()));
+        }
+    }
 
     /** A reason, and how many rows it took. */
     public record ReasonResult(

@@ -82,6 +82,9 @@ class WordsTest {
             Map.entry("sheet.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
             Map.entry("sheet.about.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
             Map.entry("key.", WordCalls.keyRows()),
+            Map.entry("talk.title.full.", names(Verdict.values())),
+            Map.entry("talk.title.plain.", names(Verdict.values())),
+            Map.entry("talk.title.brief.", names(Verdict.values())),
             Map.entry("caution.", List.of("1", "2", "3", "4", "5", "6", "7", "8")));
 
     /** Kinds of text by how their keys begin: those that are sentences end with a full stop, the others never do. */
@@ -95,6 +98,16 @@ class WordsTest {
             "scenario.none",
             "scenario.some",
             "table.said.",
+            "talk.say.",
+            "talk.dont.",
+            "talk.take",
+            "talk.rider",
+            "talk.question.decision",
+            "talk.question.presenter",
+            "talk.question.devices",
+            "talk.question.interests",
+            "talk.not-compared.none",
+            "talk.not-known.none",
             "gaps.",
             "matters.",
             "settle.",

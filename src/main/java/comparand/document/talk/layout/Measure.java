@@ -84,11 +84,10 @@ public final class Measure {
 
             @Override
             public Double index(Part.Index index) {
-                return index.entries().stream()
-                                .mapToDouble(e -> entry(e, size))
-                                .max()
-                                .orElse(0)
-                        * ((index.entries().size() + 1) / 2);
+                int half = (index.entries().size() + 1) / 2;
+                double left = index.entries().stream().limit(half).mapToDouble(e -> entry(e, size)).sum();
+                double right = index.entries().stream().skip(half).mapToDouble(e -> entry(e, size)).sum();
+                return Math.max(left, right);
             }
         });
     }
