@@ -108,6 +108,7 @@ final class Output {
                 new SlideWriter().write(deck, out);
             }
         }
+        names.addAll(new FigureFiles(folder).write(publication));
         return names;
     }
 
