@@ -8,6 +8,7 @@ import comparand.document.talk.Deck;
 import comparand.document.talk.Slide;
 import comparand.document.talk.layout.Fault;
 import comparand.flow.Outcome;
+import comparand.unit.Rounding;
 import comparand.write.pptx.SlideWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -107,6 +108,6 @@ final class LegibleSlides {
     }
 
     private static String number(double value) {
-        return String.format(Locale.ROOT, "%.1f", value);
+        return Rounding.halfUp(value, 1).toPlainString();
     }
 }

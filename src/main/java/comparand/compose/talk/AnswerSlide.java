@@ -134,12 +134,12 @@ final class AnswerSlide {
 
     /** The firmest finding, the firmest difference that is ruled out, and the first answer that is open; one a metric. */
     private List<Comparison> chosen() {
-        var firmest = run.questions().values().stream()
+        var eachMetric = run.questions().values().stream()
                 .map(m -> Firmness.ofDevices(run.comparisons(m)).stream().findFirst())
                 .flatMap(Optional::stream)
                 .filter(c -> Firmness.tested(c).isPresent())
-                .sorted(Firmness.FIRMEST)
                 .toList();
+        var firmest = eachMetric.stream().sorted(Firmness.FIRMEST).toList();
         var chosen = new ArrayList<Comparison>();
         firmest.stream().findFirst().ifPresent(chosen::add);
         run.questions().values().stream()
@@ -151,7 +151,7 @@ final class AnswerSlide {
                 .filter(c -> !metrics(chosen).contains(c.pairing().ours().metric()))
                 .min(Firmness.FIRMEST)
                 .ifPresent(chosen::add);
-        firmest.stream()
+        eachMetric.stream()
                 .filter(c -> Firmness.verdict(c).filter(v -> v == Verdict.NOT_SETTLED).isPresent())
                 .filter(c -> !metrics(chosen).contains(c.pairing().ours().metric()))
                 .findFirst()

@@ -17,6 +17,7 @@ import comparand.model.library.PlaceRecord;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -183,7 +184,7 @@ final class Speeches {
         return List.copyOf(lines);
     }
 
-    private void add(LinkedHashSet<String> lines, String key, List<String> conditions) {
+    private void add(Set<String> lines, String key, List<String> conditions) {
         if (!conditions.isEmpty()) {
             var joined = String.join(", ", conditions);
             lines.add(
