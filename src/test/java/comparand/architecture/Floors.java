@@ -67,6 +67,7 @@ final class Floors {
                 "compose.talk",
                 "compose.text",
                 "compose.results",
+                "compose.figure",
                 "model.template",
                 "document",
                 "document.chart",
@@ -89,9 +90,12 @@ final class Floors {
         // floor 4: the writers see the finished document, and one library each
         room("write", "document");
         room("write.json", "document.result").with("com.fasterxml.jackson");
-        room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
+        room("write.xlsx", "write", "write.chart", "document", "document.chart")
+                .with("org.apache.poi", "org.openxmlformats.schemas");
         room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
-        room("write.pptx", "document", "document.chart", "document.talk", "document.talk.layout")
+        room("write.chart", "document.chart")
+                .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas");
+        room("write.pptx", "write.chart", "document", "document.chart", "document.talk", "document.talk.layout")
                 .with("org.apache.poi", "org.openxmlformats.schemas");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
         // floor 5

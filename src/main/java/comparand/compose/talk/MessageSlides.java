@@ -1,11 +1,13 @@
 package comparand.compose.talk;
 
+import comparand.compose.figure.FigureSet;
 import comparand.compose.talk.Draft.Asked;
 import comparand.compose.text.Cells;
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
 import comparand.document.Block.Table;
 import comparand.document.Cell;
+import comparand.document.chart.Chart;
 import comparand.document.talk.Part;
 import comparand.document.talk.layout.Measure;
 import comparand.document.talk.layout.Stage;
@@ -33,6 +35,7 @@ final class MessageSlides {
     private final SlideNumbers numbers;
     private final Titles titles;
     private final Speeches speeches;
+    private final FigureSet figures;
 
     MessageSlides(Run run, SlideNumbers numbers, Titles titles, Speeches speeches) {
         this.run = run;
@@ -40,6 +43,7 @@ final class MessageSlides {
         this.numbers = numbers;
         this.titles = titles;
         this.speeches = speeches;
+        this.figures = new FigureSet(run);
     }
 
     static String id(Metric metric) {
@@ -84,6 +88,10 @@ final class MessageSlides {
             shown.add(c);
         }
         var main = pairs.get(0);
+        var figure = figures.find(FigureSet.Kind.LIKE_WITH_LIKE, metric.id());
+        if (figure.isPresent() && !(main.answer() instanceof Answer.Nominal)) {
+            return drawn(question, metric, main, figure.get(), asked, backup);
+        }
         var say = say("talk.say.message", "asks", question.asks().value(), "answer", answer(main));
         return new Draft(
                 id(metric),
@@ -93,6 +101,52 @@ final class MessageSlides {
                 speeches.of(List.of(say), shown, asked),
                 backup,
                 published(shown));
+    }
+
+    /** The figure shows every pair of its study; one sentence below it says the answer that the title is of. */
+    private Draft drawn(
+            QuestionRecord question, Metric metric, Comparison main, Chart figure, List<Asked> asked, boolean backup) {
+        var shown = run.comparisons(metric).stream()
+                .filter(c -> study(c).equals(study(main)))
+                .toList();
+        var compared = shown.stream()
+                .filter(c -> c.pairing().standing().isCompared())
+                .toList();
+        return new Draft(
+                id(metric),
+                titles.of(main),
+                List.of(new Part.Drawing(figure), new Part.Points(List.of(sentence(main)))),
+                speeches.strip(compared.isEmpty() ? shown : compared),
+                speeches.of(
+                        List.of(say("talk.say.message", "asks", question.asks().value(), "answer", answer(main))),
+                        shown,
+                        asked),
+                backup,
+                published(compared));
+    }
+
+    private static String study(Comparison c) {
+        return c.pairing().ours().origin().fold(p -> "", l -> l.study().id());
+    }
+
+    private String sentence(Comparison c) {
+        var step = Titles.step(c);
+        return say(
+                "talk.answer",
+                "device",
+                run.names().device(c.pairing().ours().device()),
+                "at",
+                step.isEmpty() ? "" : " " + say("talk.at", "step", step),
+                "difference",
+                difference(c),
+                "answer",
+                verdict(c));
+    }
+
+    private String difference(Comparison c) {
+        return SlideNumbers.withUnit(numbers.difference(c), c.pairing().ours().metric())
+                .replace("\u00a0(", " (")
+                .replaceAll("\\)\u00a0", ") ");
     }
 
     private String answer(Comparison c) {
@@ -138,9 +192,7 @@ final class MessageSlides {
         return List.of(
                 Cell.words(step.isEmpty() ? device : say("talk.row", "device", device, "step", step)),
                 Cell.words(result),
-                Cell.words(SlideNumbers.withUnit(numbers.difference(c), pairing.ours().metric())
-                        .replace("\u00a0(", " (")
-                        .replaceAll("\\)\u00a0", ") ")),
+                Cell.words(difference(c)),
                 Cell.words(verdict(c)));
     }
 

@@ -75,7 +75,7 @@ final class PartSetter implements Part.Cases<Integer> {
 
     @Override
     public Integer drawing(Part.Drawing drawing) {
-        throw new IllegalStateException("no figure is set on slides yet");
+        return new DrawingSetter(slide, placed.box(), stage, text).set(drawing.chart());
     }
 
     @Override

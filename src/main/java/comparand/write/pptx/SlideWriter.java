@@ -64,7 +64,7 @@ public final class SlideWriter {
 
     private static void fill(XMLSlideShow show, Deck deck, Stage stage) {
         var layout = House.layout(show).orElseThrow(() -> new IllegalArgumentException("no layout has a title"));
-        var text = new TextSetter(stage, deck.edition().language());
+        var text = new TextSetter(stage, deck.edition());
         var slides = new HashMap<String, XSLFSlide>();
         // all of them first, so that links find what they lead to
         for (var slide : deck.slides()) {

@@ -1,10 +1,14 @@
 package comparand.write.pptx;
 
+import comparand.document.Edition;
 import comparand.document.talk.layout.Box;
 import comparand.document.talk.layout.Stage;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
+import java.time.ZoneOffset;
+import java.util.Date;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.poi.sl.usermodel.TextParagraph.TextAlign;
 import org.apache.poi.sl.usermodel.TextShape.TextAutofit;
 import org.apache.poi.sl.usermodel.VerticalAlignment;
@@ -28,9 +32,18 @@ final class TextSetter {
     private final Stage stage;
     private final String language;
 
-    TextSetter(Stage stage, String language) {
+    private final Optional<Date> stamp;
+
+    TextSetter(Stage stage, Edition edition) {
         this.stage = stage;
-        this.language = region(language);
+        this.language = region(edition.language());
+        this.stamp = Optional.of(
+                Date.from(edition.date().atStartOfDay(ZoneOffset.UTC).toInstant()));
+    }
+
+    /** The day the report speaks of, in place of a clock. */
+    Optional<Date> stamp() {
+        return stamp;
     }
 
     /** Spelling checkers want a country: the words of the documents are British and German ones. */

@@ -101,6 +101,7 @@ class WordsTest {
             "talk.say.",
             "talk.dont.",
             "talk.take",
+            "talk.answer",
             "talk.rider",
             "talk.question.decision",
             "talk.question.presenter",

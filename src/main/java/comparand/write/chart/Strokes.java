@@ -1,0 +1,72 @@
+package comparand.write.chart;
+
+import comparand.document.chart.Mark;
+import comparand.document.chart.Trace;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
+import org.openxmlformats.schemas.drawingml.x2006.chart.STMarkerStyle;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTShapeProperties;
+import org.openxmlformats.schemas.drawingml.x2006.main.CTSolidColorFillProperties;
+import org.openxmlformats.schemas.drawingml.x2006.main.STPresetLineDashVal;
+
+/** Lines and marks of a native chart. */
+final class Strokes {
+
+    private static final int EMU_PER_POINT = 12_700;
+    private static final int WHITE = 0xFFFFFF;
+
+    private final NativeLook look;
+
+    Strokes(NativeLook look) {
+        this.look = look;
+    }
+
+    void line(CTShapeProperties properties, Trace trace, int rgb, double width) {
+        var line = properties.addNewLn();
+        line.setW((int) Math.round(width * EMU_PER_POINT));
+        if (trace == Trace.NONE) {
+            line.addNewNoFill();
+            return;
+        }
+        colour(line.addNewSolidFill(), rgb);
+        line.addNewPrstDash()
+                .setVal(
+                        switch (trace) {
+                            case NONE, SOLID -> STPresetLineDashVal.SOLID;
+                            case DASHED -> STPresetLineDashVal.DASH;
+                            case DOTTED -> STPresetLineDashVal.SYS_DOT;
+                            case DASH_DOT -> STPresetLineDashVal.DASH_DOT;
+                        });
+    }
+
+    void mark(CTMarker marker, Mark mark, int rgb) {
+        marker.addNewSymbol().setVal(symbol(mark));
+        if (mark == Mark.NONE) {
+            return;
+        }
+        marker.addNewSize().setVal((short) (mark == Mark.SMALL_DOT ? Math.max(2, look.mark() / 2) : look.mark()));
+        var properties = marker.addNewSpPr();
+        colour(properties.addNewSolidFill(), hollow(mark) ? WHITE : rgb);
+        line(properties, Trace.SOLID, rgb, look.line());
+    }
+
+    private static STMarkerStyle.Enum symbol(Mark mark) {
+        return switch (mark) {
+            case FILLED_CIRCLE, HOLLOW_CIRCLE, SMALL_DOT -> STMarkerStyle.CIRCLE;
+            case FILLED_SQUARE, FILLED_SQUARE_WITH_TAIL -> STMarkerStyle.SQUARE;
+            case HOLLOW_DIAMOND, HOLLOW_DIAMOND_ASKED -> STMarkerStyle.DIAMOND;
+            case FILLED_TRIANGLE, HOLLOW_TRIANGLE -> STMarkerStyle.TRIANGLE;
+            case NONE -> STMarkerStyle.NONE;
+        };
+    }
+
+    private static boolean hollow(Mark mark) {
+        return switch (mark) {
+            case HOLLOW_CIRCLE, HOLLOW_DIAMOND, HOLLOW_DIAMOND_ASKED, HOLLOW_TRIANGLE -> true;
+            default -> false;
+        };
+    }
+
+    static void colour(CTSolidColorFillProperties fill, int rgb) {
+        fill.addNewSrgbClr().setVal(new byte[] {(byte) (rgb >> 16), (byte) (rgb >> 8), (byte) rgb});
+    }
+}
