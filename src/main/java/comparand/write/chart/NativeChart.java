@@ -104,7 +104,7 @@ public final class NativeChart {
     private void line(String name, Ink ink, Trace trace, List<Point> points) {
         if (points.size() > 1) {
             // a line without a mark; its name is what is written at it
-            series(new Series(name.isBlank() ? " " + trace : name, Mark.NONE, trace, ink, points, ""));
+            series(new Series(name.isBlank() ? "–" : name, Mark.NONE, trace, ink, points, ""));
         }
     }
 
@@ -124,7 +124,7 @@ public final class NativeChart {
                     last.label().isEmpty() ? series.endLabel() : last.label() + ", " + series.endLabel()));
         }
         var written = block.write(
-                series.name().strip(), points.stream().map(NativeChart::line).toList());
+                series.name(), points.stream().map(NativeChart::line).toList());
         plot.series(series, points, written);
     }
 
@@ -143,9 +143,8 @@ public final class NativeChart {
         for (int i = 0; i < rows.names().size(); i++) {
             points.add(at(panel.across().from(), i, rows.names().get(i)));
         }
-        var names = new Series(" ", Mark.NONE, Trace.NONE, Ink.INK, points, "");
         var written = block.write("", points.stream().map(NativeChart::line).toList());
-        plot.names(names, points, written);
+        plot.names(points, written);
         return points.size();
     }
 }

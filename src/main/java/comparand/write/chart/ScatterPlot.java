@@ -1,6 +1,7 @@
 package comparand.write.chart;
 
 import comparand.document.chart.Axis;
+import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
 import comparand.document.chart.Series;
@@ -76,10 +77,10 @@ final class ScatterPlot {
     }
 
     /** The names of rows, to the left of the points. */
-    void names(Series series, List<Point> points, Block.Written written) {
+    void names(List<Point> points, Block.Written written) {
         var ser = begun("", points, written);
-        strokes.line(ser.addNewSpPr(), Trace.NONE, series.ink().rgb(), look.line());
-        strokes.mark(ser.addNewMarker(), Mark.NONE, series.ink().rgb());
+        strokes.line(ser.addNewSpPr(), Trace.NONE, Ink.INK.rgb(), look.line());
+        strokes.mark(ser.addNewMarker(), Mark.NONE, Ink.INK.rgb());
         labels.names(ser, points);
         values(ser, points, written);
     }

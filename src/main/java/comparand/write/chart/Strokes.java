@@ -2,6 +2,7 @@ package comparand.write.chart;
 
 import comparand.document.chart.Mark;
 import comparand.document.chart.Trace;
+import javax.xml.namespace.QName;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STMarkerStyle;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTShapeProperties;
@@ -43,10 +44,17 @@ final class Strokes {
         if (mark == Mark.NONE) {
             return;
         }
-        marker.addNewSize().setVal((short) (mark == Mark.SMALL_DOT ? Math.max(2, look.mark() / 2) : look.mark()));
+        size(marker, mark == Mark.SMALL_DOT ? Math.max(2, look.mark() / 2) : look.mark());
         var properties = marker.addNewSpPr();
         colour(properties.addNewSolidFill(), hollow(mark) ? WHITE : rgb);
         line(properties, Trace.SOLID, rgb, look.line());
+    }
+
+    /** The type of this attribute is not among those the library brings, so it is written as plain text. */
+    private static void size(CTMarker marker, int points) {
+        try (var cursor = marker.addNewSize().newCursor()) {
+            cursor.setAttributeText(new QName("val"), String.valueOf(points));
+        }
     }
 
     private static STMarkerStyle.Enum symbol(Mark mark) {
