@@ -115,7 +115,7 @@ final class MessageSlides {
         return new Draft(
                 id(metric),
                 titles.of(main),
-                List.of(new Part.Drawing(figure), new Part.Points(List.of(sentence(main)))),
+                List.of(new Part.Drawing(new SlideFigure(run).of(figure)), new Part.Points(List.of(sentence(main)))),
                 speeches.strip(compared.isEmpty() ? shown : compared),
                 speeches.of(
                         List.of(say("talk.say.message", "asks", question.asks().value(), "answer", answer(main))),

@@ -20,6 +20,8 @@ public final class SlidePlan {
     /** Tables are not set larger than this: they would have to be split. */
     private static final double LARGEST_IN_TABLE = 22;
 
+    private static final double WITH_FIGURE = 20;
+
     /** Between parts. */
     static final double BETWEEN = 16;
 
@@ -27,12 +29,19 @@ public final class SlidePlan {
 
     public static List<Placed> of(Slide slide, Stage stage) {
         var measure = new Measure(stage.lines(), stage.body().width());
-        var sizes = slide.backup() ? BACKUP : SHOWN;
+        var sizes = sizes(slide);
         double size = sizes.stream()
                 .filter(s -> total(slide.parts(), measure, s) <= stage.body().height() && wholeWords(slide, measure, s))
                 .findFirst()
                 .orElse(sizes.get(sizes.size() - 1));
         return placed(slide.parts(), measure, size, stage.body());
+    }
+
+    /** Beside a figure text is small, so that the figure is large. */
+    private static List<Double> sizes(Slide slide) {
+        boolean figure = slide.parts().stream().anyMatch(p -> p instanceof Part.Drawing);
+        var sizes = slide.backup() ? BACKUP : SHOWN;
+        return figure ? sizes.stream().filter(s -> s <= WITH_FIGURE).toList() : sizes;
     }
 
     private static List<Placed> placed(List<Part> parts, Measure measure, double size, Box body) {

@@ -1,0 +1,101 @@
+package comparand.compose.talk;
+
+import comparand.compose.text.Run;
+import comparand.document.chart.Area;
+import comparand.document.chart.Axis;
+import comparand.document.chart.Chart;
+import comparand.document.chart.Panel;
+import comparand.document.chart.Series;
+import comparand.document.chart.Series.Point;
+import java.util.List;
+
+/**
+ * A figure for the last row of a room: the same points and intervals, with shorter words. How many stand behind a row is
+ * said in the strip, the reasons of what is not compared in the table of all pairs, the margin once and not at every row.
+ */
+final class SlideFigure {
+
+    private static final int LONGEST_NAME = 14;
+
+    private final Run run;
+
+    SlideFigure(Run run) {
+        this.run = run;
+    }
+
+    Chart of(Chart chart) {
+        return new Chart(
+                chart.id(),
+                chart.message(),
+                chart.alternative(),
+                chart.panels().stream().map(this::panel).toList(),
+                chart.key(),
+                List.of());
+    }
+
+    private Panel panel(Panel panel) {
+        return new Panel(
+                heading(panel),
+                panel.share(),
+                panel.framed(),
+                rows(panel.across()),
+                rows(panel.up()),
+                panel.areas().stream().map(SlideFigure::silent).toList(),
+                panel.ribbons(),
+                panel.rules(),
+                panel.series().stream().map(SlideFigure::brief).toList());
+    }
+
+    private String heading(Panel panel) {
+        return panel.heading().isEmpty()
+                ? panel.areas().stream()
+                        .map(Area::label)
+                        .filter(l -> !l.isBlank())
+                        .findFirst()
+                        .map(l -> run.words().say("talk.figure.band", "band", l))
+                        .orElse("")
+                : panel.heading();
+    }
+
+    private static Area silent(Area area) {
+        return new Area(area.fromAcross(), area.toAcross(), area.fromUp(), area.toUp(), area.fill(), "");
+    }
+
+    private static Axis rows(Axis axis) {
+        return axis.fold(
+                scale -> scale,
+                rows -> new Axis.Rows(rows.names().stream().map(SlideFigure::name).toList()));
+    }
+
+    /** The device and what it was measured at, without how many stand behind it. */
+    static String name(String full) {
+        var lines = full.split("\n", 2);
+        if (lines.length == 1) {
+            return full;
+        }
+        int number = lines[1].lastIndexOf(", ");
+        var at = number < 0 ? "" : lines[1].substring(0, number);
+        return at.isEmpty() || at.length() > LONGEST_NAME ? lines[0] : lines[0] + "\n" + at.replace(' ', '\u00a0');
+    }
+
+    private static Series brief(Series series) {
+        return new Series(
+                series.name(),
+                series.mark(),
+                series.trace(),
+                series.ink(),
+                series.points().stream().map(SlideFigure::brief).toList(),
+                series.endLabel());
+    }
+
+    private static Point brief(Point p) {
+        return new Point(p.across(), p.up(), p.acrossInterval(), p.upInterval(), label(p.label()));
+    }
+
+    /** The number and its place: {@code 73.9 ± 4.6, 1:T2r3} as {@code 73.9, 1:T2r3}; a reason behind a colon goes. */
+    static String label(String full) {
+        return full.replaceFirst(": .*", "")
+                .replaceFirst("(\\d)(?: \\([^)]*\\)|\\s±\\s?[\\d.,]*\\d)", "$1")
+                .replace(' ', '\u00a0');
+    }
+}
