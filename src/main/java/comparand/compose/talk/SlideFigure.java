@@ -92,10 +92,10 @@ final class SlideFigure {
         return new Point(p.across(), p.up(), p.acrossInterval(), p.upInterval(), label(p.label()));
     }
 
-    /** The number and its place: {@code 73.9 ± 4.6, 1:T2r3} as {@code 73.9, 1:T2r3}; a reason behind a colon goes. */
+    /** The number alone, in its brackets: {@code 73.9 ± 4.6, 1:T2r3} as {@code 73.9}; places stand in the strip. */
     static String label(String full) {
-        return full.replaceFirst(": .*", "")
-                .replaceFirst("(\\d)(?: \\([^)]*\\)|\\s±\\s?[\\d.,]*\\d)", "$1")
+        return full.replaceFirst(", \\d+:.*|: .*", "")
+                .replaceFirst("(\\d)(?:[ \\u00a0]\\([^)]*\\)|[ \\u00a0]±[ \\u00a0]?[\\d.,]*\\d)", "$1")
                 .replace(' ', '\u00a0');
     }
 }

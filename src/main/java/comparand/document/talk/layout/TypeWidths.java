@@ -34,7 +34,7 @@ public final class TypeWidths {
     /** Signs beyond ASCII that talks use, and a letter or sign of ASCII of at least their width. */
     private static final String BEYOND = "\u00a0\u202f\u2009±°µ–−·×≠≈≤≥’“”²³₂Δ→⁻¹⁰⁴⁵⁶⁷⁸⁹";
 
-    private static final String AS_WIDE = "   +%n0+:+++++'\"\"///M@/////////";
+    private static final String AS_WIDE = "   +%n0+:+++++'\"\"(((M@(((((((((";
 
     private final double factor;
 
