@@ -84,7 +84,7 @@ final class NativeAxes {
         format.setSourceLinked(false);
         ax.addNewMajorTickMark().setVal(rows ? STTickMark.NONE : STTickMark.OUT);
         ax.addNewMinorTickMark().setVal(STTickMark.NONE);
-        ax.addNewTickLblPos().setVal(rows ? STTickLblPos.NONE : STTickLblPos.LOW);
+        ax.addNewTickLblPos().setVal(rows ? STTickLblPos.NONE : STTickLblPos.NEXT_TO);
         strokes.line(ax.addNewSpPr(), Trace.SOLID, Ink.GREY.rgb(), 1);
         var text = ax.addNewTxPr();
         text.addNewBodyPr();
