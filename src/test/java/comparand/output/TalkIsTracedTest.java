@@ -46,9 +46,11 @@ class TalkIsTracedTest {
                 .flatMap(s -> s.under("NUMBERS").stream())
                 .toList();
 
-        assertThat(numbers).isNotEmpty().allSatisfy(line -> assertThat(
-                        from.untraced(line.replaceAll("(\\d\\.\\d{3})\\d", "$17").replaceAll("(\\d\\.\\d\\d)\\d", "$19")))
-                .isNotEmpty());
+        assertThat(numbers)
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(from.untraced(
+                                line.replaceAll("(\\d\\.\\d{3})\\d", "$17").replaceAll("(\\d\\.\\d\\d)\\d", "$19")))
+                        .isNotEmpty());
     }
 
     private static Stream<String> texts(Built built) {

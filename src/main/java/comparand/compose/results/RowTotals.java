@@ -27,7 +27,10 @@ final class RowTotals {
         var log = run.compared().matched().evidence().log();
         var reasons = reasons(log);
         int dropped = sum(log, FileLog::dropped);
-        int named = reasons.stream().limit(TotalResult.NAMED).mapToInt(ReasonResult::rows).sum();
+        int named = reasons.stream()
+                .limit(TotalResult.NAMED)
+                .mapToInt(ReasonResult::rows)
+                .sum();
         int pairs = run.compared().comparisons().size();
         int compared = (int) run.compared().comparisons().stream()
                 .filter(c -> c.pairing().standing().isCompared())

@@ -129,7 +129,10 @@ final class AnswerSlide {
                                         BackupSlides.trail(m)))
                                 .toList()),
                 false,
-                pairs.stream().map(c -> c.pairing().theirs()).filter(t -> !t.isLocal()).toList());
+                pairs.stream()
+                        .map(c -> c.pairing().theirs())
+                        .filter(t -> !t.isLocal())
+                        .toList());
     }
 
     /** The firmest finding, the firmest difference that is ruled out, and the first answer that is open; one a metric. */
@@ -152,7 +155,9 @@ final class AnswerSlide {
                 .min(Firmness.FIRMEST)
                 .ifPresent(chosen::add);
         eachMetric.stream()
-                .filter(c -> Firmness.verdict(c).filter(v -> v == Verdict.NOT_SETTLED).isPresent())
+                .filter(c -> Firmness.verdict(c)
+                        .filter(v -> v == Verdict.NOT_SETTLED)
+                        .isPresent())
                 .filter(c -> !metrics(chosen).contains(c.pairing().ours().metric()))
                 .findFirst()
                 .ifPresent(chosen::add);

@@ -2,7 +2,6 @@ package comparand.compose.talk;
 
 import comparand.compose.talk.Draft.Asked;
 import comparand.compose.talk.Draft.Speech;
-import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
 import comparand.document.Block.Table;
 import comparand.document.result.ResultSet;
@@ -171,9 +170,7 @@ final class BackupSlides {
                 draft(
                         id,
                         title,
-                        speeches.plain(
-                                say("talk.say.backup"),
-                                List.of(new Asked(say("talk.ask.methods"), METHODS))),
+                        speeches.plain(say("talk.say.backup"), List.of(new Asked(say("talk.ask.methods"), METHODS))),
                         List.of()),
                 table);
     }

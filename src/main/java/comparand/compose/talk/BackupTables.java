@@ -48,7 +48,10 @@ final class BackupTables {
     private String members(CountResult c) {
         return c.members()
                         .map(String::valueOf)
-                        .orElseGet(() -> say("rowlog.few", "limit", String.valueOf(run.dossier().smallestGroup())))
+                        .orElseGet(() -> say(
+                                "rowlog.few",
+                                "limit",
+                                String.valueOf(run.dossier().smallestGroup())))
                 + " " + c.of();
     }
 
@@ -80,7 +83,10 @@ final class BackupTables {
                 .map(u -> List.<Cell>of(
                         Cell.words(u.device()),
                         Cell.words(u.what()),
-                        Cell.words(u.settles().isEmpty() ? say("none") : u.settles().get(0)),
+                        Cell.words(
+                                u.settles().isEmpty()
+                                        ? say("none")
+                                        : u.settles().get(0)),
                         Cell.words(u.who())))
                 .toList();
         return table(
@@ -96,20 +102,23 @@ final class BackupTables {
 
     Table methods() {
         var rows = List.<List<Cell>>of(
-                method("talk.methods.order", say("talk.methods.order.how")),
-                method(
+                item("talk.methods.order", say("talk.methods.order.how")),
+                item(
                         "talk.methods.margin",
-                        say("talk.methods.margin.how", "fixed", run.dossier().fixed().value().toString())),
-                method("talk.methods.alike", say("talk.methods.alike.how")),
-                method("talk.methods.unit", say("talk.methods.unit.how")),
-                method("talk.methods.interval", say("talk.methods.interval.how")),
-                method("talk.methods.figure", say("talk.methods.figure.how")),
-                method("talk.methods.many", say("talk.methods.many.how", "m", String.valueOf(run.familySize()))));
+                        say(
+                                "talk.methods.margin.how",
+                                "fixed",
+                                run.dossier().fixed().value().toString())),
+                item("talk.methods.alike", say("talk.methods.alike.how")),
+                item("talk.methods.unit", say("talk.methods.unit.how")),
+                item("talk.methods.interval", say("talk.methods.interval.how")),
+                item("talk.methods.figure", say("talk.methods.figure.how")),
+                item("talk.methods.many", say("talk.methods.many.how", "m", String.valueOf(run.familySize()))));
         return table(
                 "Methods", "talk.title.methods", List.of(cells.name("col.topic", 20), cells.text("col.how", 80)), rows);
     }
 
-    private List<Cell> method(String topic, String how) {
+    private List<Cell> item(String topic, String how) {
         return List.of(cells.word(topic), Cell.words(how));
     }
 
@@ -161,8 +170,7 @@ final class BackupTables {
         return table("Cautions", "talk.title.cautions", List.of(cells.text("about.caution", 100)), rows);
     }
 
-    private Table table(
-            String id, String title, List<comparand.document.Block.Column> columns, List<List<Cell>> rows) {
+    private Table table(String id, String title, List<comparand.document.Block.Column> columns, List<List<Cell>> rows) {
         return new Table(
                 id,
                 Optional.of(title).map(k -> run.words().say(k)).orElseThrow(),

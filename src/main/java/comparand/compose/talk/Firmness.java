@@ -16,8 +16,8 @@ import java.util.Optional;
 final class Firmness {
 
     /** The firmest first; equals stay in the order of the questions. */
-    static final Comparator<Comparison> FIRMEST =
-            Comparator.comparingInt(Firmness::rank).thenComparing(Comparator.comparingDouble(Firmness::reach).reversed());
+    static final Comparator<Comparison> FIRMEST = Comparator.comparingInt(Firmness::rank)
+            .thenComparing(Comparator.comparingDouble(Firmness::reach).reversed());
 
     private static final int OPEN = 3;
     private static final int UNTESTED = 4;

@@ -109,9 +109,8 @@ final class MessageSlides {
         var shown = run.comparisons(metric).stream()
                 .filter(c -> study(c).equals(study(main)))
                 .toList();
-        var compared = shown.stream()
-                .filter(c -> c.pairing().standing().isCompared())
-                .toList();
+        var compared =
+                shown.stream().filter(c -> c.pairing().standing().isCompared()).toList();
         return new Draft(
                 id(metric),
                 titles.of(main),
@@ -214,11 +213,7 @@ final class MessageSlides {
     }
 
     private Draft events(
-            QuestionRecord question,
-            Metric metric,
-            List<Comparison> comparisons,
-            List<Asked> asked,
-            boolean backup) {
+            QuestionRecord question, Metric metric, List<Comparison> comparisons, List<Asked> asked, boolean backup) {
         var rows = new ArrayList<List<Cell>>();
         for (var c : run.compared().matched().evidence().localResults()) {
             if (c.metric().equals(metric) && c.summary() instanceof Summary.Events e) {
@@ -246,11 +241,7 @@ final class MessageSlides {
 
     /** Values, and none of them made alike: each in the brackets of its standing, with its reason. */
     private Draft shown(
-            QuestionRecord question,
-            Metric metric,
-            List<Comparison> comparisons,
-            List<Asked> asked,
-            boolean backup) {
+            QuestionRecord question, Metric metric, List<Comparison> comparisons, List<Asked> asked, boolean backup) {
         var rows = new ArrayList<List<Cell>>();
         var taken = new ArrayList<Comparison>();
         for (var c : comparisons) {
@@ -261,10 +252,12 @@ final class MessageSlides {
                             "ours",
                             run.summaries().of(c.pairing().ours()),
                             "theirs",
-                            run.summaries().beside(c.pairing().theirs(), c.pairing().standing()))),
-                    Cell.words(run.conditions().why(c.pairing()).isBlank()
-                            ? run.answers().of(c)
-                            : run.conditions().why(c.pairing()))));
+                            run.summaries()
+                                    .beside(c.pairing().theirs(), c.pairing().standing()))),
+                    Cell.words(
+                            run.conditions().why(c.pairing()).isBlank()
+                                    ? run.answers().of(c)
+                                    : run.conditions().why(c.pairing()))));
             if (!fits(shownTable(metric, rows))) {
                 rows.remove(rows.size() - 1);
                 break;
@@ -276,7 +269,8 @@ final class MessageSlides {
                 titles.shown(metric),
                 List.of(new Part.Grid(shownTable(metric, rows.isEmpty() ? List.of(cells.nothing(3)) : rows))),
                 taken.isEmpty() ? "" : speeches.strip(taken),
-                speeches.of(List.of(say("talk.say.shown", "asks", question.asks().value())), taken, asked),
+                speeches.of(
+                        List.of(say("talk.say.shown", "asks", question.asks().value())), taken, asked),
                 backup,
                 published(taken));
     }
@@ -285,10 +279,7 @@ final class MessageSlides {
         return new Table(
                 "Message" + metric.id().replace("-", ""),
                 ConditionLine.upperFirst(metric.name()),
-                List.of(
-                        cells.name("col.device", 16),
-                        cells.text("talk.col.pair", 30),
-                        cells.text("col.why", 50)),
+                List.of(cells.name("col.device", 16), cells.text("talk.col.pair", 30), cells.text("col.why", 50)),
                 rows,
                 List.of());
     }

@@ -52,8 +52,8 @@ final class NotComparedSlide {
         long compared = run.compared().comparisons().stream()
                 .filter(c -> c.pairing().standing().isCompared())
                 .count();
-        var strip = say(
-                "talk.strip.not-compared", "shown", String.valueOf(all - compared), "pairs", String.valueOf(all));
+        var strip =
+                say("talk.strip.not-compared", "shown", String.valueOf(all - compared), "pairs", String.valueOf(all));
         var asked = pairs.stream()
                 .map(c -> c.pairing().ours().metric())
                 .distinct()
@@ -76,8 +76,7 @@ final class NotComparedSlide {
                         say("talk.title.not-compared"),
                         List.of(new Part.Grid(table(mismatches))),
                         strip,
-                        speeches.of(
-                                List.of(say("talk.say.not-compared")), pairs, asked),
+                        speeches.of(List.of(say("talk.say.not-compared")), pairs, asked),
                         false,
                         pairs.stream().map(c -> c.pairing().theirs()).toList());
     }
@@ -102,14 +101,16 @@ final class NotComparedSlide {
                 Cell.words(say(
                         "talk.other",
                         "metric",
-                        ConditionLine.upperFirst(m.pair().pairing().ours().metric().name()),
+                        ConditionLine.upperFirst(
+                                m.pair().pairing().ours().metric().name()),
                         "device",
                         run.names().brief(theirs.device()),
                         "locator",
                         run.names().locator(theirs))),
-                Cell.words(v.of() == Subject.CONDITION
-                        ? say("talk.they", "condition", v.name(), "value", v.theirs())
-                        : v.theirs()),
+                Cell.words(
+                        v.of() == Subject.CONDITION
+                                ? say("talk.they", "condition", v.name(), "value", v.theirs())
+                                : v.theirs()),
                 Cell.words(
                         v.of() == Subject.CONDITION
                                 ? say("talk.they", "condition", v.name(), "value", v.ours())

@@ -42,7 +42,9 @@ final class NotKnownSlide {
         for (var unknown : run.compared().unknowns()) {
             var card = card(unknown);
             // one card a metric and device: the next three questions are more than one question three times
-            if (cards.size() < CARDS && card.isPresent() && !seen.contains(card.get().heading())) {
+            if (cards.size() < CARDS
+                    && card.isPresent()
+                    && !seen.contains(card.get().heading())) {
                 cards.add(card.get());
                 seen.add(card.get().heading());
                 if (unknown instanceof Unknown.Open o) {
@@ -57,16 +59,8 @@ final class NotKnownSlide {
         return new Draft(
                 ID,
                 say(cards.isEmpty() ? "talk.title.not-known.none" : "talk.title.not-known"),
-                List.of(
-                        cards.isEmpty()
-                                ? new Part.Points(List.of(say("talk.not-known.none")))
-                                : new Part.Cards(cards)),
-                say(
-                                "talk.strip.not-known",
-                                "cards",
-                                String.valueOf(cards.size()),
-                                "all",
-                                String.valueOf(all))
+                List.of(cards.isEmpty() ? new Part.Points(List.of(say("talk.not-known.none"))) : new Part.Cards(cards)),
+                say("talk.strip.not-known", "cards", String.valueOf(cards.size()), "all", String.valueOf(all))
                         + (open.isEmpty() ? "" : " · " + speeches.strip(open)),
                 speeches.of(List.of(say("talk.say.not-known")), open, asked),
                 false,
@@ -84,7 +78,9 @@ final class NotKnownSlide {
                 var c = u.comparison();
                 return Firmness.tested(c)
                         .map(t -> new Part.Card(
-                                heading(c.pairing().ours().metric(), c.pairing().ours().device()),
+                                heading(
+                                        c.pairing().ours().metric(),
+                                        c.pairing().ours().device()),
                                 List.of(
                                         range(t, c.pairing().ours().metric()),
                                         margin(c.margin()),
@@ -148,8 +144,8 @@ final class NotKnownSlide {
 
     private String range(Answer.Tested tested, Metric metric) {
         Interval interval = tested.interval();
-        int decimals = Math.min(
-                run.figures().ofDifference(metric, interval), Rounding.decimalsFor(interval.halfWidth(), 2));
+        int decimals =
+                Math.min(run.figures().ofDifference(metric, interval), Rounding.decimalsFor(interval.halfWidth(), 2));
         var low = run.figures().number(Math.abs(interval.low()), decimals);
         var high = run.figures().number(Math.abs(interval.high()), decimals);
         var unit = Figures.withDifferenceUnit("", metric).replace(' ', '\u00a0');

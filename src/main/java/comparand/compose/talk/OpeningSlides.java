@@ -32,8 +32,14 @@ final class OpeningSlides {
     Draft question() {
         var dossier = run.dossier();
         var sentences = new ArrayList<>(List.of(
-                say("talk.question.decision", "decision", unstopped(dossier.decision().value())),
-                say("talk.question.presenter", "presenter", unstopped(dossier.preparedBy().value())),
+                say(
+                        "talk.question.decision",
+                        "decision",
+                        unstopped(dossier.decision().value())),
+                say(
+                        "talk.question.presenter",
+                        "presenter",
+                        unstopped(dossier.preparedBy().value())),
                 dossier.interests()
                         .map(i -> say("talk.question.interests", "interests", unstopped(i.value())))
                         .orElseGet(() -> say("talk.question.interests.none"))));
@@ -63,7 +69,10 @@ final class OpeningSlides {
                 run.dossier().devices().stream()
                         .map(Located::value)
                         .map(d -> d.equals(present)
-                                ? say("talk.question.present", "device", run.names().device(d))
+                                ? say(
+                                        "talk.question.present",
+                                        "device",
+                                        run.names().device(d))
                                 : run.names().device(d))
                         .toList());
     }
@@ -80,9 +89,10 @@ final class OpeningSlides {
                 say("talk.sieve.rows", "files", String.valueOf(log.files().size())),
                 dropped()));
         var kept = new ArrayList<String>(List.of(say("talk.sieve.kept")));
-        log.studies().forEach(s -> kept.add(s.members()
-                .map(n -> say("talk.sieve.members", "n", String.valueOf(n), "level", s.of()))
-                .orElse("")));
+        log.studies()
+                .forEach(s -> kept.add(s.members()
+                        .map(n -> say("talk.sieve.members", "n", String.valueOf(n), "level", s.of()))
+                        .orElse("")));
         kept.removeIf(String::isEmpty);
         boxes.add(new Part.Box(String.valueOf(total.kept()), String.join("\n", kept), ""));
         int shown = total.pairs() - total.compared();
@@ -113,8 +123,8 @@ final class OpeningSlides {
         if (total.otherReasons() > 0) {
             named.add(say("talk.sieve.others", "n", String.valueOf(total.otherReasons())));
         }
-        var dropped = say(
-                "talk.sieve.dropped", "n", String.valueOf(total.dropped()), "reasons", String.join("; ", named));
+        var dropped =
+                say("talk.sieve.dropped", "n", String.valueOf(total.dropped()), "reasons", String.join("; ", named));
         return total.held() == 0
                 ? dropped
                 : say("talk.sieve.held.too", "dropped", dropped, "held", String.valueOf(total.held()));

@@ -95,7 +95,8 @@ final class PairTables {
     Table trail(Metric metric, List<Comparand> values) {
         var rows = values.stream()
                 .map(c -> List.<Cell>of(
-                        Cell.words(run.names().brief(c.device()) + "; " + run.names().locator(c)),
+                        Cell.words(run.names().brief(c.device()) + "; "
+                                + run.names().locator(c)),
                         Cell.words(run.summaries().withUnit(c)),
                         Cell.words(String.join(". ", run.trails().of(c)))))
                 .toList();

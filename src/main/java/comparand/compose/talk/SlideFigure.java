@@ -64,7 +64,8 @@ final class SlideFigure {
     private static Axis rows(Axis axis) {
         return axis.fold(
                 scale -> scale,
-                rows -> new Axis.Rows(rows.names().stream().map(SlideFigure::name).toList()));
+                rows -> new Axis.Rows(
+                        rows.names().stream().map(SlideFigure::name).toList()));
     }
 
     /** The device and what it was measured at, without how many stand behind it. */

@@ -29,7 +29,8 @@ final class SlideNumbers {
         int most = run.figures().ofDifference(metric, tested.interval());
         int decimals = Math.min(most, Rounding.decimalsFor(tested.difference().value(), DIGITS));
         double margin = c.margin().map(Margin::value).orElse(0.0);
-        while (decimals < most && (meets(tested.interval(), 0, decimals) || meets(tested.interval(), margin, decimals))) {
+        while (decimals < most
+                && (meets(tested.interval(), 0, decimals) || meets(tested.interval(), margin, decimals))) {
             decimals++;
         }
         return decimals;
@@ -54,7 +55,8 @@ final class SlideNumbers {
     /** {@code +17 (13 to 22)}; of two stated figures their difference alone. */
     String difference(Comparison c) {
         if (c.answer() instanceof Answer.Nominal n) {
-            return run.figures().signed(n.difference(), run.figures().of(c.pairing().ours(), n.difference()));
+            return run.figures()
+                    .signed(n.difference(), run.figures().of(c.pairing().ours(), n.difference()));
         }
         return Firmness.tested(c)
                 .map(t -> run.words().say("talk.difference", "value", signed(c, t), "interval", interval(c, t)))
@@ -66,7 +68,8 @@ final class SlideNumbers {
         var metric = c.pairing().ours().metric();
         if (c.answer() instanceof Answer.Nominal n) {
             double amount = Math.abs(n.difference());
-            return withUnit(run.figures().number(amount, run.figures().of(c.pairing().ours(), amount)), metric);
+            return withUnit(
+                    run.figures().number(amount, run.figures().of(c.pairing().ours(), amount)), metric);
         }
         return Firmness.tested(c)
                 .map(t -> withUnit(run.figures().number(Math.abs(t.difference().value()), decimals(c, t)), metric))

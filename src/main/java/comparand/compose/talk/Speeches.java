@@ -52,51 +52,45 @@ final class Speeches {
 
     /** Notes of a slide that shows none. */
     Speech plain(String say, List<Asked> asked) {
-        return new Speech(
-                List.of(say), List.of(), List.of(), List.of(), asked, List.of(say("talk.dont.ranking")));
+        return new Speech(List.of(say), List.of(), List.of(), List.of(), asked, List.of(say("talk.dont.ranking")));
     }
 
     private String numbers(Comparison c) {
         var ours = named(c.pairing().ours());
         var theirs = named(c.pairing().theirs());
-        var unit = c.pairing().ours().metric().differenceUnit();
+        var metric = c.pairing().ours().metric();
         if (c.answer() instanceof Answer.Nominal n) {
             return say(
-                            "talk.numbers.nominal",
-                            "ours",
-                            ours,
-                            "theirs",
-                            theirs,
-                            "value",
-                            numbers.unrounded(n.difference()),
-                            "unit",
-                            unit)
-                    .replace(" ,", ",");
+                    "talk.numbers.nominal",
+                    "ours",
+                    ours,
+                    "theirs",
+                    theirs,
+                    "value",
+                    SlideNumbers.withUnit(numbers.unrounded(n.difference()), metric));
         }
         return Firmness.tested(c)
                 .map(t -> say(
-                                "talk.numbers.pair",
-                                "ours",
-                                ours,
-                                "theirs",
-                                theirs,
-                                "value",
-                                numbers.unrounded(t.difference().value()),
-                                "unit",
-                                unit,
-                                "low",
-                                numbers.unrounded(t.interval().low()),
-                                "high",
-                                numbers.unrounded(t.interval().high()),
-                                "n",
-                                n(c.pairing()))
-                        .replace("  ", " "))
+                        "talk.numbers.pair",
+                        "ours",
+                        ours,
+                        "theirs",
+                        theirs,
+                        "value",
+                        SlideNumbers.withUnit(numbers.unrounded(t.difference().value()), metric),
+                        "low",
+                        numbers.unrounded(t.interval().low()),
+                        "high",
+                        numbers.unrounded(t.interval().high()),
+                        "n",
+                        n(c.pairing())))
                 .orElseGet(() -> String.join(
                         "; ", value(c.pairing().ours()), value(c.pairing().theirs())));
     }
 
     private String value(Comparand c) {
-        return say("talk.numbers.value", "id", named(c), "shown", run.summaries().withUnit(c));
+        return say(
+                "talk.numbers.value", "id", named(c), "shown", run.summaries().withUnit(c));
     }
 
     private String named(Comparand c) {
@@ -249,12 +243,9 @@ final class Speeches {
      */
     String strip(List<Comparison> pairs) {
         var sizes = pairs.stream().map(c -> n(c.pairing())).distinct().limit(3).toList();
-        var conditions = pairs.stream()
-                .map(c -> decidingSame(c.pairing()))
-                .filter(t -> !t.isEmpty())
-                .findFirst()
-                .stream()
-                .toList();
+        var conditions =
+                pairs.stream().map(c -> decidingSame(c.pairing())).filter(t -> !t.isEmpty()).findFirst().stream()
+                        .toList();
         var values = pairs.stream()
                 .flatMap(c -> Stream.of(c.pairing().ours(), c.pairing().theirs()))
                 .toList();

@@ -39,7 +39,8 @@ final class Split {
      */
     List<Draft> of(Draft draft, Table table) {
         var larger = chunks(table, LARGER);
-        boolean readable = larger.size() <= SLIDES && measure.tooWide(table, LARGER).isEmpty();
+        boolean readable =
+                larger.size() <= SLIDES && measure.tooWide(table, LARGER).isEmpty();
         var chunks = readable ? larger : chunks(table, SMALL);
         var drafts = new ArrayList<Draft>();
         for (int i = 0; i < chunks.size(); i++) {

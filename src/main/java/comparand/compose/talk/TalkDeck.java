@@ -56,7 +56,8 @@ public final class TalkDeck {
     }
 
     private List<Draft> drafts(TalkTemplate template) {
-        var sections = template.sections().stream().map(Located::value).distinct().toList();
+        var sections =
+                template.sections().stream().map(Located::value).distinct().toList();
         var numbers = new SlideNumbers(run);
         var titles = new Titles(run, numbers);
         var speeches = new Speeches(run, numbers);
@@ -95,7 +96,8 @@ public final class TalkDeck {
             }
         }
         if (backup) {
-            var behind = new BackupSlides(run, results, speeches, new Split(run, template.slides().isPresent()));
+            var behind = new BackupSlides(
+                    run, results, speeches, new Split(run, template.slides().isPresent()));
             main.add(behind.index(sections.contains(Section.MESSAGES) ? withResults() : List.of()));
             main.addAll(later);
             main.addAll(behind.slides());
@@ -117,14 +119,8 @@ public final class TalkDeck {
         long shown = drafts.stream().filter(d -> !d.backup()).count();
         var slides = new ArrayList<Slide>();
         for (var d : drafts) {
-            slides.add(new Slide(
-                    d.id(),
-                    d.title(),
-                    d.parts(),
-                    d.strip(),
-                    notes(d, ids, shown),
-                    d.backup(),
-                    link(d, ids)));
+            slides.add(
+                    new Slide(d.id(), d.title(), d.parts(), d.strip(), notes(d, ids, shown), d.backup(), link(d, ids)));
         }
         return slides;
     }
@@ -156,13 +152,13 @@ public final class TalkDeck {
                         String.valueOf(ids.indexOf(a.slide()) + 1)))
                 .toList();
         return Stream.of(
-                        note("talk.note.say", speech.say()),
-                        note("talk.note.numbers", speech.numbers()),
-                        note("talk.note.source", speech.source()),
-                        note("talk.note.conditions", speech.conditions()),
-                        note("talk.note.asked", asked),
-                        note("talk.note.dont", speech.dont()),
-                        note(
+                        item("talk.note.say", speech.say()),
+                        item("talk.note.numbers", speech.numbers()),
+                        item("talk.note.source", speech.source()),
+                        item("talk.note.conditions", speech.conditions()),
+                        item("talk.note.asked", asked),
+                        item("talk.note.dont", speech.dont()),
+                        item(
                                 "talk.note.time",
                                 List.of(
                                         d.backup()
@@ -171,7 +167,7 @@ public final class TalkDeck {
                 .toList();
     }
 
-    private SpeakerNote note(String heading, List<String> lines) {
+    private SpeakerNote item(String heading, List<String> lines) {
         return new SpeakerNote(run.words().say(heading), lines.isEmpty() ? List.of(say("talk.note.nothing")) : lines);
     }
 
@@ -183,11 +179,11 @@ public final class TalkDeck {
                 : seconds % 60 == 0
                         ? say("talk.time.whole", "minutes", String.valueOf(seconds / 60))
                         : say(
-                        "talk.time.minutes",
-                        "minutes",
-                        String.valueOf(seconds / 60),
-                        "seconds",
-                        String.valueOf(seconds % 60));
+                                "talk.time.minutes",
+                                "minutes",
+                                String.valueOf(seconds / 60),
+                                "seconds",
+                                String.valueOf(seconds % 60));
     }
 
     private String say(String key, String... places) {

@@ -73,7 +73,8 @@ final class TalkRules {
                         "the outline and screen readers tell slides apart by their titles",
                         "give the devices short names, and the metrics names, that differ");
             case SMALLEST_TEXT, CONTRAST, TITLE_HEIGHT, HEIGHT, WIDTH ->
-                throw new IllegalStateException("words have no " + fault.rule().name().toLowerCase(Locale.ROOT));
+                throw new IllegalStateException(
+                        "words have no " + fault.rule().name().toLowerCase(Locale.ROOT));
         };
     }
 
@@ -124,8 +125,7 @@ final class TalkRules {
 
     static Stream<String> texts(Draft draft) {
         return Stream.concat(
-                Stream.of(draft.title(), draft.strip()),
-                draft.parts().stream().flatMap(TalkRules::texts));
+                Stream.of(draft.title(), draft.strip()), draft.parts().stream().flatMap(TalkRules::texts));
     }
 
     private static Stream<String> texts(Part part) {
@@ -149,9 +149,7 @@ final class TalkRules {
 
             @Override
             public Stream<String> drawing(Part.Drawing drawing) {
-                return Stream.concat(
-                        Stream.of(drawing.chart().alternative()),
-                        drawing.chart().notes().stream());
+                return Stream.concat(Stream.of(drawing.chart().alternative()), drawing.chart().notes().stream());
             }
 
             @Override

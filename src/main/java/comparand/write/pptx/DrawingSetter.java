@@ -94,6 +94,8 @@ final class DrawingSetter {
         }
         var shapes = slide.getShapes();
         TextSetter.named(
-                shapes.get(shapes.size() - 1), chart.id() + (number == 0 ? "" : "-" + (number + 1)), chart.alternative());
+                shapes.get(shapes.size() - 1),
+                chart.id() + (number == 0 ? "" : "-" + (number + 1)),
+                chart.alternative());
     }
 }

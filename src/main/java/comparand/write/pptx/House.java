@@ -11,9 +11,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.ooxml.POIXMLException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.sl.usermodel.PaintStyle;
 import org.apache.poi.sl.usermodel.Placeholder;
 import org.apache.poi.xslf.usermodel.SlideLayout;
@@ -26,7 +25,8 @@ import org.apache.poi.xslf.usermodel.XSLFTextShape;
 /** An empty presentation to fill: that of a house without its slides, or the tool's own. */
 final class House {
 
-    private static final Set<Placeholder> FOOT = Set.of(Placeholder.DATETIME, Placeholder.FOOTER, Placeholder.SLIDE_NUMBER);
+    private static final Set<Placeholder> FOOT =
+            Set.of(Placeholder.DATETIME, Placeholder.FOOTER, Placeholder.SLIDE_NUMBER);
 
     private static final double FOOT_HEIGHT = 54;
     private static final double LEAST_BODY = 300;
@@ -129,8 +129,8 @@ final class House {
                 .mapToDouble(p -> p.getAnchor().getMaxY())
                 .max()
                 .orElse(plain.foot().bottom());
-        var foot = new Box(
-                place.x(), Math.min(footEnd, plain.foot().bottom()) - FOOT_HEIGHT, place.width(), FOOT_HEIGHT);
+        var foot =
+                new Box(place.x(), Math.min(footEnd, plain.foot().bottom()) - FOOT_HEIGHT, place.width(), FOOT_HEIGHT);
         double top = place.bottom() + 12;
         var size = titleRun.getFontSize();
         return new Stage(

@@ -50,7 +50,8 @@ final class PartSetter implements Part.Cases<Integer> {
         var box = slide.createTextBox();
         TextSetter.named(box, "Number and what belongs to it", "");
         text.box(box, placed.box(), VerticalAlignment.TOP, 0);
-        text.line(box, headline.number(), Measure.NUMBER_SIZE, true, TextAlign.LEFT).setFontColor(accent());
+        text.line(box, headline.number(), Measure.NUMBER_SIZE, true, TextAlign.LEFT)
+                .setFontColor(accent());
         text.line(box, headline.rider(), placed.size(), false, TextAlign.LEFT);
         return 1;
     }
@@ -88,12 +89,17 @@ final class PartSetter implements Part.Cases<Integer> {
         for (int i = 0; i < sieve.boxes().size(); i++) {
             var item = sieve.boxes().get(i);
             var box = frame("Step " + (i + 1), new Box(x, placed.box().y(), width, height), ShapeType.RECT);
-            text.line(box, item.count(), placed.size() * Measure.COUNT, true, TextAlign.CENTER).setFontColor(accent());
+            text.line(box, item.count(), placed.size() * Measure.COUNT, true, TextAlign.CENTER)
+                    .setFontColor(accent());
             text.line(box, item.text(), placed.size(), false, TextAlign.CENTER);
             shapes++;
             x += width;
             if (i + 1 < sieve.boxes().size()) {
-                arrow(x, gap, placed.box().y() + height / 2, sieve.boxes().get(i + 1).text());
+                arrow(
+                        x,
+                        gap,
+                        placed.box().y() + height / 2,
+                        sieve.boxes().get(i + 1).text());
                 shapes++;
             }
             if (!item.dropped().isEmpty()) {

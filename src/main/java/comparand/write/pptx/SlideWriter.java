@@ -39,7 +39,8 @@ public final class SlideWriter {
 
     /** Why the presentation of a house cannot be taken over, in kebab case, such as {@code no-title}; empty if it can. */
     public static Optional<String> unfit(Look look) {
-        return House.unfit(look).map(u -> u.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
+        return House.unfit(look)
+                .map(u -> u.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-'));
     }
 
     /** What cannot be read on the masters it will stand on. */

@@ -114,9 +114,9 @@ final class TextSetter {
         var look = field.addNewRPr();
         look.setLang(language);
         look.setSz((int) (size * 100));
-        look.addNewSolidFill().addNewSrgbClr().setVal(new byte[] {
-            (byte) GREY.getRed(), (byte) GREY.getGreen(), (byte) GREY.getBlue()
-        });
+        look.addNewSolidFill()
+                .addNewSrgbClr()
+                .setVal(new byte[] {(byte) GREY.getRed(), (byte) GREY.getGreen(), (byte) GREY.getBlue()});
         field.setT("‹#›");
     }
 

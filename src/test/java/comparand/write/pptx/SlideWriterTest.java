@@ -44,23 +44,26 @@ class SlideWriterTest {
             "Numbers",
             "Numbers of three devices",
             List.of(new Column("Device", 40, Align.LEFT, true), new Column("Number", 20, Align.RIGHT, false)),
-            List.of(List.of(Cell.words("Quillane 15"), Cell.words("41.5")), List.of(Cell.words("Mirrowen 12"), Cell.strong("58.7"))),
+            List.of(
+                    List.of(Cell.words("Quillane 15"), Cell.words("41.5")),
+                    List.of(Cell.words("Mirrowen 12"), Cell.strong("58.7"))),
             List.of());
 
     private static Deck deck(Look look) {
         return DeckDraft.of(
                 look,
-                DeckDraft.slide("a", "A number with its rider", new Part.Headline("+17 mmHg", "95 % CI 13 to 22; 6 units")),
+                DeckDraft.slide(
+                        "a", "A number with its rider", new Part.Headline("+17 mmHg", "95 % CI 13 to 22; 6 units")),
                 DeckDraft.slide(
                         "b",
                         "A sieve",
-                        new Part.Sieve(List.of(
-                                new Part.Box("57", "rows", "3 dropped"), new Part.Box("54", "cases", "")))),
+                        new Part.Sieve(
+                                List.of(new Part.Box("57", "rows", "3 dropped"), new Part.Box("54", "cases", "")))),
                 DeckDraft.slide(
                         "c",
                         "Cards",
-                        new Part.Cards(List.of(
-                                new Part.Card("One", List.of("a", "b")), new Part.Card("Two", List.of("c"))))),
+                        new Part.Cards(
+                                List.of(new Part.Card("One", List.of("a", "b")), new Part.Card("Two", List.of("c"))))),
                 DeckDraft.backup(
                         "d",
                         "Questions",
@@ -114,12 +117,15 @@ class SlideWriterTest {
         assertThat(SlidesRead.of(file).get(4).rows())
                 .containsExactly(
                         List.of("Device", "Number"), List.of("Quillane 15", "41.5"), List.of("Mirrowen 12", "58.7"));
-        boolean flagged = SlidesRead.open(file, show -> show.getSlides().get(4).getShapes().stream()
-                .filter(XSLFTable.class::isInstance)
-                .map(XSLFTable.class::cast)
-                .allMatch(t -> t.getCTTable().getTblPr().getFirstRow()));
+        boolean flagged = SlidesRead.open(
+                file,
+                show -> show.getSlides().get(4).getShapes().stream()
+                        .filter(XSLFTable.class::isInstance)
+                        .map(XSLFTable.class::cast)
+                        .allMatch(t -> t.getCTTable().getTblPr().getFirstRow()));
         assertThat(flagged).isTrue();
-        String described = SlidesRead.open(file, show -> show.getSlides().get(4).getXmlObject().toString());
+        String described = SlidesRead.open(
+                file, show -> show.getSlides().get(4).getXmlObject().toString());
         assertThat(described).contains("descr=\"Numbers of three devices\"", "lang=\"en-GB\"");
     }
 
@@ -127,8 +133,8 @@ class SlideWriterTest {
     @DisplayName("links lead to the slides they name, and one that leads nowhere is refused")
     void links() throws IOException {
         assertThat(SlidesRead.of(written(deck(Look.PLAIN))).get(3).links()).containsExactly(5, 1);
-        assertThatThrownBy(() -> written(DeckDraft.of(DeckDraft.slide(
-                        "a", "Title", new Part.Index(List.of(new Part.Entry("?", "nowhere")))))))
+        assertThatThrownBy(() -> written(DeckDraft.of(
+                        DeckDraft.slide("a", "Title", new Part.Index(List.of(new Part.Entry("?", "nowhere")))))))
                 .hasMessageContaining("nowhere");
     }
 
@@ -160,10 +166,12 @@ class SlideWriterTest {
         assertThat(SlidesRead.of(file)).hasSize(5).noneMatch(s -> s.all().contains("A slide of the house"));
         assertThat(SlidesRead.of(file)).allMatch(s -> s.layout().equals("Title Only"));
         try (var pack = OPCPackage.open(file.toFile())) {
-            assertThat(pack.getPartsByContentType(XSLFRelation.MAIN.getContentType())).hasSize(1);
+            assertThat(pack.getPartsByContentType(XSLFRelation.MAIN.getContentType()))
+                    .hasSize(1);
         }
         Rectangle2D title = SlidesRead.open(
-                file, show -> ((XSLFTextShape) show.getSlides().get(0).getShapes().get(0)).getAnchor());
+                file,
+                show -> ((XSLFTextShape) show.getSlides().get(0).getShapes().get(0)).getAnchor());
         assertThat(title).isEqualTo(new Rectangle2D.Double(60, 30, 840, 90));
         assertThat(new String(Files.readAllBytes(file), java.nio.charset.StandardCharsets.ISO_8859_1))
                 .doesNotContain("A slide of the house");
@@ -177,7 +185,8 @@ class SlideWriterTest {
 
         assertThat(SlideWriter.unfit(look(house(new Dimension(720, 540), place, 32, Color.BLACK, false))))
                 .contains("not-wide");
-        assertThat(SlideWriter.unfit(look(house(wide, new Rectangle2D.Double(60, 30, 840, 400), 32, Color.BLACK, false))))
+        assertThat(SlideWriter.unfit(
+                        look(house(wide, new Rectangle2D.Double(60, 30, 840, 400), 32, Color.BLACK, false))))
                 .contains("no-room");
         assertThat(SlideWriter.unfit(look("no presentation".getBytes(java.nio.charset.StandardCharsets.UTF_8))))
                 .contains("unreadable");
@@ -203,11 +212,15 @@ class SlideWriterTest {
                     shape.setAnchor(place);
                     var run = shape.getTextParagraphs().get(0).getTextRuns().get(0);
                     run.setFontSize(titleSize);
-                    var level = shape.getTextBody().getXmlObject().getLstStyle().addNewLvl1PPr().addNewDefRPr();
+                    var level = shape.getTextBody()
+                            .getXmlObject()
+                            .getLstStyle()
+                            .addNewLvl1PPr()
+                            .addNewDefRPr();
                     level.setSz((int) (titleSize * 100));
-                    level.addNewSolidFill().addNewSrgbClr().setVal(new byte[] {
-                        (byte) ink.getRed(), (byte) ink.getGreen(), (byte) ink.getBlue()
-                    });
+                    level.addNewSolidFill()
+                            .addNewSrgbClr()
+                            .setVal(new byte[] {(byte) ink.getRed(), (byte) ink.getGreen(), (byte) ink.getBlue()});
                 }
             }
             show.createSlide(layout).getPlaceholder(0).setText("A slide of the house");

@@ -67,7 +67,13 @@ public final class Legibility {
         var faults = new ArrayList<Fault>();
         var first = deck.slides().get(0);
         least(faults, first, Rule.CONTRAST, "", Contrast.ratio(stage.ink(), stage.paper()), Contrast.LEAST);
-        least(faults, first, Rule.CONTRAST, first.title(), Contrast.ratio(stage.titleInk(), stage.paper()), Contrast.LEAST);
+        least(
+                faults,
+                first,
+                Rule.CONTRAST,
+                first.title(),
+                Contrast.ratio(stage.titleInk(), stage.paper()),
+                Contrast.LEAST);
         least(faults, first, Rule.SMALLEST_TEXT, first.title(), stage.titleSize(), LEAST_TITLE);
         var lines = stage.lines();
         for (var slide : deck.slides()) {
@@ -118,7 +124,13 @@ public final class Legibility {
         }
         if (!slide.parts().isEmpty()) {
             var last = slide.parts().get(slide.parts().size() - 1);
-            most(faults, slide, Rule.HEIGHT, text(last), end - stage.body().y(), stage.body().height());
+            most(
+                    faults,
+                    slide,
+                    Rule.HEIGHT,
+                    text(last),
+                    end - stage.body().y(),
+                    stage.body().height());
         }
     }
 
@@ -156,7 +168,11 @@ public final class Legibility {
 
             @Override
             public String sieve(Part.Sieve sieve) {
-                return String.join(" ", sieve.boxes().stream().map(b -> b.text() + " " + b.dropped()).toList());
+                return String.join(
+                        " ",
+                        sieve.boxes().stream()
+                                .map(b -> b.text() + " " + b.dropped())
+                                .toList());
             }
 
             @Override
@@ -169,8 +185,7 @@ public final class Legibility {
             @Override
             public String index(Part.Index index) {
                 return String.join(
-                        " ",
-                        index.entries().stream().map(Part.Entry::question).toList());
+                        " ", index.entries().stream().map(Part.Entry::question).toList());
             }
         });
     }

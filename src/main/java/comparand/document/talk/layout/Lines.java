@@ -60,8 +60,10 @@ public final class Lines {
         var pieces = new ArrayList<String>();
         int start = 0;
         for (int i = 0; i < text.length(); i++) {
-            boolean behindHyphen =
-                    text.charAt(i) == '-' && i > start && i + 1 < text.length() && Character.isLetter(text.charAt(i + 1));
+            boolean behindHyphen = text.charAt(i) == '-'
+                    && i > start
+                    && i + 1 < text.length()
+                    && Character.isLetter(text.charAt(i + 1));
             if (text.charAt(i) == ' ' || behindHyphen) {
                 pieces.add(text.substring(start, i + 1));
                 start = i + 1;

@@ -51,7 +51,9 @@ public final class Measure {
         return part.fold(new Part.Cases<>() {
             @Override
             public Double headline(Part.Headline headline) {
-                return lines.height(headline.number(), width, NUMBER_SIZE, true) + lines.height(headline.rider(), width, size, false) + 8;
+                return lines.height(headline.number(), width, NUMBER_SIZE, true)
+                        + lines.height(headline.rider(), width, size, false)
+                        + 8;
             }
 
             @Override
@@ -85,8 +87,14 @@ public final class Measure {
             @Override
             public Double index(Part.Index index) {
                 int half = (index.entries().size() + 1) / 2;
-                double left = index.entries().stream().limit(half).mapToDouble(e -> entry(e, size)).sum();
-                double right = index.entries().stream().skip(half).mapToDouble(e -> entry(e, size)).sum();
+                double left = index.entries().stream()
+                        .limit(half)
+                        .mapToDouble(e -> entry(e, size))
+                        .sum();
+                double right = index.entries().stream()
+                        .skip(half)
+                        .mapToDouble(e -> entry(e, size))
+                        .sum();
                 return Math.max(left, right);
             }
         });
@@ -161,7 +169,8 @@ public final class Measure {
             double height = 0;
             for (int c = 0; c < across.size(); c++) {
                 height = Math.max(
-                        height, lines.height(text(row.get(c)), across.get(c) - 2 * CELL_SIDE, size, strong(row.get(c))));
+                        height,
+                        lines.height(text(row.get(c)), across.get(c) - 2 * CELL_SIDE, size, strong(row.get(c))));
             }
             heights.add(height + 2 * CELL_TOP);
         }

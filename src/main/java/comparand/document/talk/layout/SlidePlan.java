@@ -73,7 +73,9 @@ public final class SlidePlan {
     }
 
     private static double total(List<Part> parts, Measure measure, double size) {
-        return parts.stream().mapToDouble(p -> measure.height(p, sizeOf(p, size))).sum()
+        return parts.stream()
+                        .mapToDouble(p -> measure.height(p, sizeOf(p, size)))
+                        .sum()
                 + BETWEEN * Math.max(0, parts.size() - 1);
     }
 }

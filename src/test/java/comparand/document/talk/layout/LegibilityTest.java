@@ -39,7 +39,8 @@ class LegibilityTest {
     void titleWords() {
         var twelve = "one two three four five six seven eight nine ten eleven 12\u00a0mmHg";
 
-        assertThat(Legibility.ofWords(DeckDraft.of(DeckDraft.slide("a", twelve)))).isEmpty();
+        assertThat(Legibility.ofWords(DeckDraft.of(DeckDraft.slide("a", twelve))))
+                .isEmpty();
         assertThat(Legibility.ofWords(DeckDraft.of(DeckDraft.slide("a", twelve + " more"))))
                 .containsExactly(new Fault("a", Rule.TITLE_WORDS, twelve + " more", 13, 12));
     }
@@ -108,7 +109,8 @@ class LegibilityTest {
     @DisplayName("masters with small titles, or with text that does not stand out, are found")
     void masters() {
         var deck = DeckDraft.of(DeckDraft.slide("a", "Title"));
-        var pale = new Stage(STAGE.title(), 24, STAGE.body(), STAGE.foot(), "Arial", 0xFFFFFF, 0x999999, 0x888888, false);
+        var pale =
+                new Stage(STAGE.title(), 24, STAGE.body(), STAGE.foot(), "Arial", 0xFFFFFF, 0x999999, 0x888888, false);
 
         assertThat(Legibility.onStage(deck, pale))
                 .extracting(Fault::rule)
@@ -118,7 +120,8 @@ class LegibilityTest {
     @Test
     @DisplayName("imprint and marks fit their line, or are found")
     void imprint() {
-        var house = new Look("A house with a very long name ".repeat(8), Look.Paper.A4, "Arial", Optional.empty(), Optional.empty());
+        var house = new Look(
+                "A house with a very long name ".repeat(8), Look.Paper.A4, "Arial", Optional.empty(), Optional.empty());
 
         assertThat(Legibility.onStage(DeckDraft.of(house, DeckDraft.slide("a", "Title")), STAGE))
                 .extracting(Fault::rule)
@@ -142,8 +145,9 @@ class LegibilityTest {
                 DeckDraft.slide(
                         "a",
                         "Title",
-                        new Part.Points(
-                                IntStream.range(0, 9).mapToObj(i -> "A sentence").toList())),
+                        new Part.Points(IntStream.range(0, 9)
+                                .mapToObj(i -> "A sentence")
+                                .toList())),
                 STAGE);
 
         assertThat(few.get(0).size()).isEqualTo(28);

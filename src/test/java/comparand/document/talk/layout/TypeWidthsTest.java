@@ -32,9 +32,11 @@ class TypeWidthsTest {
     @DisplayName("signs beyond ASCII are taken to be at least as wide as they are")
     void beyond(boolean strong) throws IOException {
         var font = font(strong);
-        "±°µ–·×äöüßÄÖÜéè²³".codePoints().forEach(letter -> assertThat(TypeWidths.width(letter, strong))
-                .as(Character.toString(letter))
-                .isGreaterThanOrEqualTo(font.getWidth(letter)));
+        "±°µ–·×äöüßÄÖÜéè²³"
+                .codePoints()
+                .forEach(letter -> assertThat(TypeWidths.width(letter, strong))
+                        .as(Character.toString(letter))
+                        .isGreaterThanOrEqualTo(font.getWidth(letter)));
     }
 
     @Test
