@@ -3,6 +3,7 @@ package comparand.app;
 import comparand.document.Document;
 import comparand.document.publication.Publication;
 import comparand.write.DocumentWriter;
+import comparand.write.docx.TextWriter;
 import comparand.write.json.ResultJson;
 import comparand.write.json.ResultSchema;
 import comparand.write.pdf.PdfDocumentWriter;
@@ -107,7 +108,7 @@ final class Output {
         return switch (form) {
             case WORKBOOK -> new WorkbookWriter();
             case WIDE_PAGES, PAGES -> new PdfDocumentWriter();
-            case TEXT -> throw new IllegalStateException("nobody writes text documents yet");
+            case TEXT -> new TextWriter();
         };
     }
 

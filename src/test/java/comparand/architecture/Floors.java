@@ -69,6 +69,8 @@ final class Floors {
         room("write", "document");
         room("write.json", "document.result").with("com.fasterxml.jackson");
         room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
+        room("write.docx", "write", "document")
+                .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
