@@ -23,6 +23,7 @@ final class Floors {
         // floor 0
         room("diag");
         room("stat").with("org.apache.commons.math3", "org.apache.commons.rng", "org.apache.commons.statistics");
+        room("cite").with("de.undercouch.citeproc", "org.apache.commons.text");
         room("document", "document.chart");
         room("document.chart");
         room("document.talk", "document", "document.chart");
