@@ -101,6 +101,7 @@ final class Output {
                 writer.write(document, out);
             }
         }
+        names.addAll(new FigureFiles(folder).write(publication));
         return names;
     }
 

@@ -1,5 +1,6 @@
 package comparand.compose;
 
+import comparand.compose.figure.FigureSet;
 import comparand.compose.results.ResultSets;
 import comparand.compose.table.EvidenceTable;
 import comparand.compose.table.Workbook;
@@ -68,6 +69,9 @@ public final class Composer {
         if (commission.readers().contains(Audience.EVIDENCE)) {
             documents.add(new Workbook(run, edition(run), results).document());
             documents.add(new EvidenceTable(run, edition(run), results).document());
+        }
+        if (commission.readers().contains(Audience.MANUSCRIPT)) {
+            figures.addAll(new FigureSet(run).alone(edition(run)));
         }
         return Outcome.of(new Publication(results, documents, decks, figures));
     }

@@ -54,12 +54,21 @@ final class Floors {
         // composing: words first, then results as data, then one package per kind of document
         stage("compose.text", "model.template", "document");
         stage("compose.results", "compose.text", "document.result");
-        stage("compose.table", "compose.text", "compose.results", "document", "document.result");
+        stage(
+                "compose.table",
+                "compose.text",
+                "compose.results",
+                "compose.figure",
+                "document",
+                "document.chart",
+                "document.result");
+        stage("compose.figure", "compose.text", "compose.results", "document", "document.chart", "document.result");
         stage(
                 "compose",
                 "compose.text",
                 "compose.results",
                 "compose.table",
+                "compose.figure",
                 "model.template",
                 "document",
                 "document.chart",
@@ -73,6 +82,7 @@ final class Floors {
         room("write.docx", "write", "document")
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
+        room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
         room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");
