@@ -1,9 +1,11 @@
 package comparand.compose;
 
 import comparand.compose.figure.FigureSet;
+import comparand.compose.manuscript.Manuscript;
 import comparand.compose.results.ResultSets;
 import comparand.compose.table.EvidenceTable;
 import comparand.compose.table.Workbook;
+import comparand.compose.text.Layout;
 import comparand.compose.text.Run;
 import comparand.compose.text.RunFacts;
 import comparand.compose.text.Words;
@@ -14,6 +16,7 @@ import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.document.chart.Chart;
 import comparand.document.publication.Publication;
+import comparand.document.result.ResultSet;
 import comparand.document.talk.Deck;
 import comparand.flow.Outcome;
 import comparand.model.Audience;
@@ -23,6 +26,7 @@ import comparand.model.library.DossierState;
 import comparand.model.template.Templates;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The stage that turns comparisons into finished documents. */
 public final class Composer {
@@ -45,7 +49,7 @@ public final class Composer {
     public static Outcome<Publication> compose(
             Compared compared, RunFacts facts, List<Diagnostic> findings, Templates templates, Commission commission) {
         return words(compared.matched().evidence().checked().dossier(), commission)
-                .then(words -> new Composer(compared, facts, words).publication(findings, commission));
+                .then(words -> new Composer(compared, facts, words).publication(findings, templates, commission));
     }
 
     private static Outcome<Words> words(DossierRecord dossier, Commission commission) {
@@ -60,7 +64,8 @@ public final class Composer {
                         "write `language: en` or `language: de`"))));
     }
 
-    private Outcome<Publication> publication(List<Diagnostic> findings, Commission commission) {
+    private Outcome<Publication> publication(
+            List<Diagnostic> findings, Templates templates, Commission commission) {
         var run = new Run(compared, words);
         var results = new ResultSets(run, facts, findings).results();
         var documents = new ArrayList<Document>();
@@ -73,7 +78,23 @@ public final class Composer {
         if (commission.readers().contains(Audience.MANUSCRIPT)) {
             figures.addAll(new FigureSet(run).alone(edition(run)));
         }
-        return Outcome.of(new Publication(results, documents, decks, figures));
+        return (commission.readers().contains(Audience.MANUSCRIPT)
+                        ? manuscript(results, templates).map(List::of)
+                        : Outcome.of(List.<Document>of()))
+                .map(texts -> {
+                    documents.addAll(texts);
+                    return new Publication(results, documents, decks, figures);
+                });
+    }
+
+    private Outcome<Document> manuscript(ResultSet results, Templates templates) {
+        var template = templates.manuscript();
+        boolean numbered = template.lineNumbers().map(l -> l.value().isYes()).orElse(false);
+        var look = Layout.of(template.look(), Optional.empty(), templates).withLineNumbers(numbered);
+        return words.with(template.wording()).map(own -> {
+            var run = new Run(compared, own);
+            return new Manuscript(run, edition(run), facts, results, template, look).document();
+        });
     }
 
     private Edition edition(Run run) {

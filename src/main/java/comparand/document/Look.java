@@ -23,6 +23,11 @@ public record Look(
     /** What the tool does unless a template says otherwise. */
     public static final Look PLAIN = new Look("", Paper.A4, "Arial", Optional.empty(), Optional.empty());
 
+    /** The same with its lines numbered, or not. */
+    public Look withLineNumbers(boolean numbered) {
+        return new Look(house, paper, face, fonts, slides, numbered);
+    }
+
     /** Sizes of paper. */
     public enum Paper {
         A4,

@@ -64,11 +64,23 @@ final class Floors {
                 "document.result");
         stage("compose.figure", "compose.text", "compose.results", "document", "document.chart", "document.result");
         stage(
+                "compose.manuscript",
+                "cite",
+                "compose.text",
+                "compose.results",
+                "compose.table",
+                "compose.figure",
+                "model.template",
+                "document",
+                "document.chart",
+                "document.result");
+        stage(
                 "compose",
                 "compose.text",
                 "compose.results",
                 "compose.table",
                 "compose.figure",
+                "compose.manuscript",
                 "model.template",
                 "document",
                 "document.chart",
@@ -79,7 +91,7 @@ final class Floors {
         room("write", "document");
         room("write.json", "document.result").with("com.fasterxml.jackson");
         room("write.xlsx", "write", "document").with("org.apache.poi", "org.openxmlformats.schemas");
-        room("write.docx", "write", "document")
+        room("write.docx", "write", "write.figure", "document", "document.chart")
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");

@@ -27,13 +27,13 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** Tables that stand in every document alike: sources, what was set aside, tolerances, findings, characteristics. */
-final class SharedTables {
+public final class SharedTables {
 
     private final Run run;
     private final ResultSet results;
     private final Cells cells;
 
-    SharedTables(Run run, ResultSet results) {
+    public SharedTables(Run run, ResultSet results) {
         this.run = run;
         this.results = results;
         this.cells = new Cells(run);
@@ -73,7 +73,7 @@ final class SharedTables {
                 new Cell.Day(LocalDate.parse(s.checked())));
     }
 
-    Table setAside() {
+    public Table setAside() {
         var columns = List.of(
                 cells.name("col.id", 8),
                 cells.text("col.locator", 12),
@@ -116,7 +116,7 @@ final class SharedTables {
     }
 
     /** The same in one row a metric, for a page. */
-    Table tolerancesByMetric() {
+    public Table tolerancesByMetric() {
         var columns = List.of(
                 cells.name("col.metric", 26),
                 cells.text("col.decides", 80),
@@ -171,7 +171,7 @@ final class SharedTables {
     }
 
     /** What documents state of each device, property by property; two columns a device, the words and their place. */
-    Table characteristics() {
+    public Table characteristics() {
         var columns = new ArrayList<>(List.of(cells.text("col.block", 12), cells.name("col.property", 28)));
         var devices = run.dossier().devices().stream()
                 .map(d -> run.library().device(d.value()).orElseThrow())

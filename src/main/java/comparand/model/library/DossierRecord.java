@@ -74,7 +74,10 @@ public record DossierRecord(
         List<ScenarioRecord> scenarios,
 
         @Meaning("What matters for the decision and no metric here tests")
-        List<UnknownRecord> unknowns) {
+        List<UnknownRecord> unknowns,
+
+        @Meaning("What a manuscript has to say beside the data")
+        Optional<ManuscriptRecord> manuscript) {
 
     private static final int SMALLEST_GROUP = 5;
 

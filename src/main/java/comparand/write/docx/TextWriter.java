@@ -43,14 +43,16 @@ public final class TextWriter implements DocumentWriter {
         private final RunningText running;
         private final TextTable tables;
         private final Captions captions;
+        private final Picture picture;
 
-        Text(XWPFDocument file, Document document) {
+        Text(XWPFDocument file, Document document) throws IOException {
             this.document = document;
             this.pages = new Pages(file, document.look(), document.edition());
             var bookmarks = new Bookmarks();
             this.running = new RunningText(file, bookmarks);
             this.captions = new Captions(running, bookmarks);
             this.tables = new TextTable(file, running);
+            this.picture = new Picture(document.look());
         }
 
         void set() {
@@ -104,7 +106,10 @@ public final class TextWriter implements DocumentWriter {
 
                 @Override
                 public Runnable graph(Block.Graph graph) {
-                    throw new IllegalStateException("no figure is set in texts yet");
+                    return () -> {
+                        picture.set(running.paragraph("Figure"), graph, pages.width());
+                        captions.below(Bookmarks.of("figure", graph.chart().id()), graph.caption());
+                    };
                 }
             });
             set.run();
