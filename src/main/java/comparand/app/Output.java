@@ -102,6 +102,8 @@ final class Output {
             }
         }
         names.addAll(new FigureFiles(folder).write(publication));
+        Checksums.write(folder);
+        names.add(Checksums.FILE);
         return names;
     }
 

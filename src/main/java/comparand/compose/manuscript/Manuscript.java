@@ -13,6 +13,7 @@ import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.document.Look;
 import comparand.document.Section;
+import comparand.document.chart.Chart;
 import comparand.document.result.ResultSet;
 import comparand.model.template.ManuscriptTemplate;
 import java.util.ArrayList;
@@ -124,8 +125,10 @@ public final class Manuscript {
             var chart = entry.chart();
             var legend = new ArrayList<String>(List.of(Writing.sentence(ConditionLine.upperFirst(chart.message()))));
             chart.notes().forEach(n -> legend.add(Writing.sentence(n)));
+            // journals set legends themselves: what is said below the figure stands there only
             blocks.add(new Graph(
-                    chart,
+                    new Chart(
+                            chart.id(), chart.message(), chart.alternative(), chart.panels(), chart.key(), List.of()),
                     say(
                             "ms.figure.caption",
                             "n",

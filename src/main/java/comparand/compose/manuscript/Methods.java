@@ -66,7 +66,12 @@ final class Methods {
                 String.join(", ", devices),
                 "present",
                 run.names().device(run.dossier().presentDevice().value())));
-        said.add(say("ms.say.question", "question", run.dossier().question().value()));
+        said.add(say(
+                "ms.say.question",
+                "question",
+                run.dossier().question().value(),
+                "decision",
+                run.dossier().decision().value().replaceAll("\\.$", "")));
         given(said, own.flatMap(ManuscriptRecord::registration));
         given(said, own.flatMap(ManuscriptRecord::ethics));
         return said;

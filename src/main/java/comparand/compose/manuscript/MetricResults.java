@@ -16,12 +16,15 @@ import comparand.model.Comparison;
 import comparand.model.Origin;
 import comparand.model.Pairing;
 import comparand.model.Pairing.Purpose;
+import comparand.model.Step;
 import comparand.model.Summary;
 import comparand.stat.ProportionInterval;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -29,6 +32,8 @@ import java.util.stream.Stream;
  * are shown and not compared, and what could not be found.
  */
 final class MetricResults {
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
 
     private final Writing writing;
     private final Run run;
@@ -65,14 +70,14 @@ final class MetricResults {
         if (metric.nature() == Nature.EVENT) {
             return events();
         }
-        var byStep = new LinkedHashMap<String, Map<String, Comparand>>();
+        var byStep = new TreeMap<Place, Map<String, Comparand>>();
         comparisons.stream()
                 .map(Comparison::pairing)
                 .filter(p -> p.purpose() != Purpose.WITHIN_CENTRE)
                 .flatMap(p -> Stream.of(p.theirs(), p.ours()))
                 .filter(Comparand::isLocal)
-                .forEach(c -> byStep.computeIfAbsent(where(c), w -> new LinkedHashMap<>())
-                        .put(c.id(), c));
+                .forEach(c -> byStep.computeIfAbsent(place(c), w -> new TreeMap<>())
+                        .put(order(c), c));
         if (byStep.isEmpty()) {
             return metric.nature() == Nature.STATED ? List.of() : List.of(writing.say("ms.say.no-local"));
         }
@@ -80,7 +85,7 @@ final class MetricResults {
         byStep.forEach((where, all) -> said.add(writing.say(
                 "ms.say.local",
                 "where",
-                ConditionLine.upperFirst(where),
+                ConditionLine.upperFirst(where.text()),
                 "values",
                 String.join("; ", all.values().stream().map(this::value).toList()))));
         return said;
@@ -103,16 +108,35 @@ final class MetricResults {
                 writing.held("v " + c.id(), run.answers().events(e, interval)));
     }
 
-    /** The study, and the step or group in it. */
-    private String where(Comparand c) {
-        return c.origin().fold(p -> "", l -> place(l));
+    /** The study, and the step or group in it; steps in the order of their numbers. */
+    private record Place(int study, double step, String text) implements Comparable<Place> {
+        @Override
+        public int compareTo(Place other) {
+            return Comparator.comparingInt(Place::study)
+                    .thenComparingDouble(Place::step)
+                    .thenComparing(Place::text)
+                    .compare(this, other);
+        }
     }
 
-    private String place(Origin.Local local) {
+    private Place place(Comparand c) {
+        return c.origin().fold(p -> new Place(0, 0, ""), this::place);
+    }
+
+    private Place place(Origin.Local local) {
         var title = local.study().title().value();
-        return local.group().isEmpty()
-                ? title
-                : writing.say("ms.study-at", "study", title, "step", local.group());
+        var studies = run.dossier().studies().stream().map(s -> s.value()).toList();
+        var number = NUMBER.matcher(local.group());
+        return new Place(
+                studies.indexOf(local.study().id()),
+                number.find() ? Double.parseDouble(number.group()) : 0,
+                local.group().isEmpty() ? title : writing.say("ms.study-at", "study", title, "step", local.group()));
+    }
+
+    /** Devices in the order of the dossier. */
+    private String order(Comparand c) {
+        var devices = run.dossier().devices().stream().map(d -> d.value()).toList();
+        return "%03d %s".formatted(devices.indexOf(c.device()), c.id());
     }
 
     private String value(Comparand c) {
@@ -227,7 +251,7 @@ final class MetricResults {
 
     /** The number on our footing, where a step made it another than the one printed. */
     private String footing(Comparand theirs, Comparison c) {
-        boolean converted = theirs.trail().stream().anyMatch(s -> s.kind().converts());
+        boolean converted = theirs.trail().stream().anyMatch(s -> s.kind().converts() || s.kind() == Step.Kind.READ_FROM_FIGURE);
         return converted
                 ? writing.say("ms.footing", "value", run.summaries().beside(theirs, c.pairing().standing()))
                 : "";
@@ -267,13 +291,17 @@ final class MetricResults {
                         printed(c),
                         "why",
                         run.unpaired(c))));
-        unknowns.stream()
-                .filter(u -> List.of("unpublished", "unmeasured").contains(u.kind())
-                        && u.metrics().contains(metric.id()))
-                .forEach(u -> said.add(
-                        u.kind().equals("unpublished")
-                                ? writing.say("ms.say.unpublished", "device", u.device())
-                                : writing.say("ms.say.unmeasured", "what", u.what(), "device", u.device())));
+        of("unmeasured")
+                .forEach(u -> said.add(writing.say("ms.say.unmeasured", "what", u.what(), "device", u.device())));
+        var devices = of("unpublished").map(UnknownResult::device).toList();
+        if (!devices.isEmpty()) {
+            said.add(writing.say("ms.say.unpublished", "devices", String.join(", ", devices)));
+        }
         return said;
+    }
+
+    private Stream<UnknownResult> of(String kind) {
+        return unknowns.stream()
+                .filter(u -> u.kind().equals(kind) && u.metrics().contains(metric.id()));
     }
 }

@@ -53,14 +53,14 @@ final class Tables {
 
     private Table sources() {
         var columns = List.of(
-                cells.number("col.number", 6),
+                cells.number("col.number", 9),
                 cells.name("ms.col.source", 36),
                 cells.text("col.kind", 20),
                 cells.text("col.device", 18),
                 cells.text("ms.col.metrics", 38),
                 cells.text("ms.col.n", 12),
                 cells.text("col.missing", 36),
-                cells.text("col.funding", 12),
+                cells.text("col.funding", 17),
                 cells.text("col.status", 12));
         var rows = results.sources().stream().map(this::source).toList();
         return new Table("TableSources", "", columns, rows.isEmpty() ? List.of(cells.nothing(9)) : rows, List.of());
@@ -116,7 +116,7 @@ final class Tables {
                 cells.text("ms.col.theirs", 24),
                 cells.text("col.difference-ci", 21),
                 cells.text("col.answer", 52),
-                cells.text("col.standing", 13));
+                cells.text("col.standing", 19));
         var notes = new Notes();
         var rows = new ArrayList<List<Cell>>();
         for (var metric : run.questions().values()) {

@@ -190,7 +190,7 @@ public final class Remarks {
                         figures.number(at, figures.ofDifference(metric, tested.interval())),
                         "unit",
                         metric.differenceUnit())
-                .strip();
+                .replaceAll("[ \u00a0]+$", "");
     }
 
     public CentreText centres() {

@@ -3,9 +3,7 @@ package comparand.write.docx;
 import comparand.document.Edition;
 import comparand.document.Look;
 import java.math.BigInteger;
-import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import javax.xml.namespace.QName;
 import org.apache.poi.xwpf.model.XWPFHeaderFooterPolicy;
@@ -142,15 +140,13 @@ final class Pages {
     }
 
     private void head(XWPFHeaderFooter head) {
-        var right = String.join(" · ", right());
-        int most = (way == Way.LYING ? MOST_LYING : MOST_STANDING) - right.length();
-        line(head, "Header", shortened(edition.title(), most), right);
-    }
-
-    private List<String> right() {
-        var right = new ArrayList<>(edition.marks());
-        right.add(edition.state());
-        return right;
+        int most = (way == Way.LYING ? MOST_LYING : MOST_STANDING) - edition.state().length();
+        line(head, "Header", shortened(edition.title(), most), edition.state());
+        for (var mark : edition.marks()) {
+            var paragraph = head.createParagraph();
+            paragraph.setStyle("Header");
+            RunningText.run(paragraph, mark);
+        }
     }
 
     private static String shortened(String title, int most) {
