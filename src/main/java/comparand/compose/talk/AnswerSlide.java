@@ -45,7 +45,7 @@ final class AnswerSlide {
         var tested = Firmness.tested(c).orElseThrow();
         var metric = c.pairing().ours().metric();
         var number = numbers.signed(c, tested);
-        var shown = metric.differenceUnit().length() <= SHORT_UNIT ? SlideNumbers.withUnit(number, metric) : number;
+        var shown = metric.differenceUnit().length() <= SHORT_UNIT ? numbers.withUnit(number, metric) : number;
         var asked = new ArrayList<>(List.of(
                 new Asked(say("talk.ask.flow"), BackupSlides.CONDITIONS),
                 new Asked(say("talk.ask.units"), BackupSlides.HOSPITALS),
@@ -70,7 +70,7 @@ final class AnswerSlide {
             "device", run.names().device(pairing.ours().device()),
             "present", run.names().device(pairing.theirs().device()),
             "at", group.isEmpty() ? "" : " " + say("talk.at", "step", group),
-            "interval", SlideNumbers.withUnit(numbers.interval(c, tested), metric),
+            "interval", numbers.withUnit(numbers.interval(c, tested), metric),
             "answer", run.answers().verdict(tested, c),
             "n", speeches.n(pairing),
             "conditions", speeches.decidingSame(pairing)
@@ -80,14 +80,14 @@ final class AnswerSlide {
             "device", run.names().device(pairing.ours().device()),
             "present", run.names().device(pairing.theirs().device()),
             "at", group.isEmpty() ? "" : " " + say("talk.at", "step", group),
-            "interval", SlideNumbers.withUnit(numbers.interval(c, tested), metric),
+            "interval", numbers.withUnit(numbers.interval(c, tested), metric),
             "answer", run.answers().verdict(tested, c),
             "n", speeches.n(pairing)
         };
         var shortest = new String[] {
             "metric", ConditionLine.upperFirst(metric.name()),
             "device", run.names().brief(pairing.ours().device()),
-            "interval", SlideNumbers.withUnit(numbers.interval(c, tested), metric),
+            "interval", numbers.withUnit(numbers.interval(c, tested), metric),
             "answer", run.answers().verdict(tested, c),
             "n", speeches.n(pairing)
         };

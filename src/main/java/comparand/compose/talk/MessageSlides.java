@@ -143,7 +143,7 @@ final class MessageSlides {
     }
 
     private String difference(Comparison c) {
-        return SlideNumbers.withUnit(numbers.difference(c), c.pairing().ours().metric())
+        return numbers.withUnit(numbers.difference(c), c.pairing().ours().metric())
                 .replace("\u00a0(", " (")
                 .replaceAll("\\)\u00a0", ") ");
     }

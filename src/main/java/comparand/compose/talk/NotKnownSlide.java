@@ -2,7 +2,6 @@ package comparand.compose.talk;
 
 import comparand.compose.talk.Draft.Asked;
 import comparand.compose.text.ConditionLine;
-import comparand.compose.text.Figures;
 import comparand.compose.text.Run;
 import comparand.document.talk.Part;
 import comparand.metric.Metric;
@@ -148,7 +147,7 @@ final class NotKnownSlide {
                 Math.min(run.figures().ofDifference(metric, interval), Rounding.decimalsFor(interval.halfWidth(), 2));
         var low = run.figures().number(Math.abs(interval.low()), decimals);
         var high = run.figures().number(Math.abs(interval.high()), decimals);
-        var unit = Figures.withDifferenceUnit("", metric).replace(' ', '\u00a0');
+        var unit = run.figures().withDifferenceUnit("", metric).replace(' ', '\u00a0');
         return tested.verdict() == Verdict.NOT_SETTLED
                 ? say("talk.card.range", "low", low + unit, "high", high + unit)
                 : interval.low() >= 0

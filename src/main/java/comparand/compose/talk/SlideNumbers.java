@@ -1,6 +1,5 @@
 package comparand.compose.talk;
 
-import comparand.compose.text.Figures;
 import comparand.compose.text.Run;
 import comparand.metric.Metric;
 import comparand.model.Answer;
@@ -82,7 +81,7 @@ final class SlideNumbers {
         return run.figures().number(value, Math.max(0, six.scale()));
     }
 
-    static String withUnit(String number, Metric metric) {
-        return Figures.withDifferenceUnit(number, metric).replace(' ', '\u00a0');
+    String withUnit(String number, Metric metric) {
+        return run.figures().withDifferenceUnit(number, metric).replace(' ', '\u00a0');
     }
 }

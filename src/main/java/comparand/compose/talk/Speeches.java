@@ -67,7 +67,7 @@ final class Speeches {
                     "theirs",
                     theirs,
                     "value",
-                    SlideNumbers.withUnit(numbers.unrounded(n.difference()), metric));
+                    numbers.withUnit(numbers.unrounded(n.difference()), metric));
         }
         return Firmness.tested(c)
                 .map(t -> say(
@@ -77,7 +77,7 @@ final class Speeches {
                         "theirs",
                         theirs,
                         "value",
-                        SlideNumbers.withUnit(numbers.unrounded(t.difference().value()), metric),
+                        numbers.withUnit(numbers.unrounded(t.difference().value()), metric),
                         "low",
                         numbers.unrounded(t.interval().low()),
                         "high",

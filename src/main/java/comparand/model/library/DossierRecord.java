@@ -83,7 +83,10 @@ public record DossierRecord(
         List<CostRecord> costs,
 
         @Meaning("How much each metric counts; a score is made in the workbook only if they are given")
-        Optional<WeightsRecord> weights) {
+        Optional<WeightsRecord> weights,
+
+        @Meaning("What a manuscript has to say beside the data")
+        Optional<ManuscriptRecord> manuscript) {
 
     private static final int SMALLEST_GROUP = 5;
 
