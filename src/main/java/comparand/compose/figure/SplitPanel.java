@@ -154,8 +154,7 @@ final class SplitPanel {
             double mean = local.summary().centre().orElseThrow();
             names.add(shown.row(local));
             int levels = 1 + entry.getValue().size();
-            ours.add(
-                    new Point(mean, level(row, 0, levels), Shown.extent(local), Optional.empty(), shown.mean(local)));
+            ours.add(new Point(mean, level(row, 0, levels), Shown.extent(local), Optional.empty(), shown.mean(local)));
             margin.ifPresent(m -> areas.add(new Area(
                     mean - m.value(), mean + m.value(), row - BAND, row + BAND, Area.Fill.HATCHED, band(row, m))));
             int beside = 0;
@@ -223,7 +222,10 @@ final class SplitPanel {
         return u.value.isLocal()
                 ? shown.row(u.value)
                 : run.names().brief(u.value.device()) + "\n"
-                        + say("figure.would-be", "local", shown.below(u.comparison.pairing().ours()));
+                        + say(
+                                "figure.would-be",
+                                "local",
+                                shown.below(u.comparison.pairing().ours()));
     }
 
     private String reason(Apart u) {
@@ -298,12 +300,7 @@ final class SplitPanel {
             said.add(say("figure.alt.apart"));
         }
         for (var u : apart) {
-            said.add(say(
-                    "figure.alt.value",
-                    "row",
-                    row(u).replace("\n", ", "),
-                    "value",
-                    reason(u)));
+            said.add(say("figure.alt.value", "row", row(u).replace("\n", ", "), "value", reason(u)));
         }
         return String.join(" ", said);
     }
