@@ -34,6 +34,9 @@ class LanguagesTest {
             "matters.",
             "settle.",
             "committee.",
+            "figure.alt.",
+            "figure.message.",
+            "figure.note.",
             "letter.says.",
             "request.why.",
             "table.no-local",
@@ -41,7 +44,7 @@ class LanguagesTest {
 
     /** Signs and abbreviations. */
     private static final Set<String> NO_SENTENCES =
-            Set.of("decimal-sign", "thousands-sign", "col.number", "not-reported-short");
+            Set.of("decimal-sign", "thousands-sign", "col.number", "not-reported-short", "figure.alt.apart");
 
     private final Map<String, String> words = WordsTest.read(WordsTest.FOLDER.resolve("words-en.properties"));
 
