@@ -33,7 +33,7 @@ class GermanOutputsTest {
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE | Pattern.UNICODE_CHARACTER_CLASS);
 
     private static final Pattern ENGLISH = Pattern.compile(
-            "\\b(?:the|of|with|and|from|not|is|are|was|were|for|by|at|to|our|their|this|that|than|which|whether|has|have"
+            "\\b(?:the|of|with|and|from|not|is|are|were|for|by|at|to|our|their|this|that|than|which|whether|has|have"
                     + "|reported|published|compared|value|values|device|devices|margin|higher|lower|units?|runs?|cases?|samples"
                     + "|hospitals?|differs?|settled|unknown|maker|page|table|row|figure|flow|blood|drop|mean|between)\\b",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);

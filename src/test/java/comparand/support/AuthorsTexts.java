@@ -12,6 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.schema.FailsafeSchema;
@@ -35,10 +38,17 @@ public final class AuthorsTexts {
                 .filter(t -> t.length() >= SHORTEST)
                 .distinct()
                 .sorted(Comparator.comparing(String::length).reversed())
-                .map(t -> Pattern.compile(
-                        "(?<![\\p{L}\\d])" + Pattern.quote(t) + "(?![\\p{L}\\d])",
-                        Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE))
+                .map(AuthorsTexts::anywhere)
                 .toList();
+    }
+
+    /** Also where a line was broken behind one of its signs. */
+    private static Pattern anywhere(String text) {
+        var broken = Stream.of(text.split("(?<=[/_.,;:~@-])", -1))
+                .map(Pattern::quote)
+                .collect(Collectors.joining("\\s?"));
+        return Pattern.compile(
+                "(?<![\\p{L}\\d])" + broken + "(?![\\p{L}\\d])", Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     }
 
     /** Of a library and the results of a build of it. */
@@ -62,6 +72,10 @@ public final class AuthorsTexts {
                     Optional.ofNullable(s.get("facts").get("columns")).ifPresent(x -> texts.add(x.asText()));
                     Optional.ofNullable(s.get("facts").get("from")).ifPresent(x -> texts.add(x.asText()));
                 }));
+        Stream.of("comparands", "set-aside")
+                .flatMap(part -> StreamSupport.stream(results.get(part).spliterator(), false))
+                .flatMap(c -> Optional.ofNullable(c.get("printed")).stream())
+                .forEach(p -> texts.add(p.asText()));
         ids(results, texts);
         return new AuthorsTexts(texts);
     }

@@ -35,7 +35,7 @@ final class ComparabilityMap {
         var metrics = run.questions().values().stream().filter(m -> !isEmpty(m)).toList();
         var empty = run.questions().values().stream()
                 .filter(this::isEmpty)
-                .map(Metric::name)
+                .map(run.terms()::metric)
                 .collect(Collectors.joining(", "));
         var blocks = new ArrayList<Block>();
         if (!metrics.isEmpty()) {

@@ -83,7 +83,7 @@ final class QuestionTable {
         cellsOfRow.add(row.question()
                 .margin()
                 .flatMap(m -> m.value().amount())
-                .map(a -> Cell.words(a.toString().replace(' ', '\u00a0')))
+                .map(a -> Cell.words(run.terms().margin(a.toString())))
                 .orElseGet(() -> cells.word("margin.none")));
         for (Located<String> device : run.dossier().devices()) {
             cellsOfRow.add(result(row, device.value()));
@@ -110,10 +110,10 @@ final class QuestionTable {
     }
 
     /** How many stand behind every result of a row, if it is the same number. */
-    private static Optional<String> sameSize(Row row) {
+    private Optional<String> sameSize(Row row) {
         var sizes = row.results().values().stream()
                 .map(r -> r.isLocal() && !(r.summary() instanceof Summary.Events)
-                        ? r.sizes().independent().map(Object::toString).orElse("")
+                        ? r.sizes().independent().map(run.terms()::size).orElse("")
                         : "")
                 .distinct()
                 .toList();
@@ -162,7 +162,10 @@ final class QuestionTable {
         var brackets = SummaryText.brackets(standing);
         var n = sameSize(row).isPresent()
                 ? ""
-                : result.sizes().independent().map(s -> "; " + s).orElse("");
+                : result.sizes()
+                        .independent()
+                        .map(s -> "; " + run.terms().size(s))
+                        .orElse("");
         return interval(result)
                 .map(i -> {
                     double mean = result.summary().centre().orElseThrow();

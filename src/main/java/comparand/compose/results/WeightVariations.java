@@ -33,11 +33,8 @@ final class WeightVariations {
         }
         add(run.words().say("weights.as-set"), Optional.empty(), 1, WeightedMetricResult::weight);
         for (var metric : counted) {
-            var name = run.library()
-                    .catalogue()
-                    .find(metric.metric())
-                    .orElseThrow()
-                    .name();
+            var name = run.terms()
+                    .metric(run.library().catalogue().find(metric.metric()).orElseThrow());
             add(run.words().say("weights.halved", "metric", name), metric, 0.5);
             add(run.words().say("weights.doubled", "metric", name), metric, 2);
         }
