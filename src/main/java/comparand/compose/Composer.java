@@ -64,8 +64,7 @@ public final class Composer {
                         "write `language: en` or `language: de`"))));
     }
 
-    private Outcome<Publication> publication(
-            List<Diagnostic> findings, Templates templates, Commission commission) {
+    private Outcome<Publication> publication(List<Diagnostic> findings, Templates templates, Commission commission) {
         var run = new Run(compared, words);
         var results = new ResultSets(run, facts, findings).results();
         var documents = new ArrayList<Document>();

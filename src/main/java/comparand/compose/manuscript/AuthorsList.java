@@ -61,8 +61,8 @@ final class AuthorsList {
                 .toList();
         if (!unknown.isEmpty()) {
             blocks.add(new Heading(say("ms.todo-unknown")));
-            unknown.forEach(u -> point(
-                            blocks, say("ms.say.unknown", "what", u.what(), "device", u.device(), "who", u.who())));
+            unknown.forEach(
+                    u -> point(blocks, say("ms.say.unknown", "what", u.what(), "device", u.device(), "who", u.who())));
         }
         return blocks;
     }
@@ -83,9 +83,8 @@ final class AuthorsList {
         unless(keys, "data-availability", ManuscriptRecord::dataAvailability);
         if (!keys.isEmpty()) {
             blocks.add(new Heading(say("ms.todo-missing")));
-            keys.forEach(k -> point(
-                    blocks,
-                    say("ms.say.missing-entry", "what", say("ms.entry." + k), "key", k, "file", file())));
+            keys.forEach(k ->
+                    point(blocks, say("ms.say.missing-entry", "what", say("ms.entry." + k), "key", k, "file", file())));
         }
         if (run.dossier().interests().isEmpty()) {
             point(blocks, say("ms.say.missing-interests", "file", file()));

@@ -23,26 +23,27 @@ final class Flow {
     List<Block> blocks() {
         var sources = new ArrayList<String>();
         if (counts.containsKey("records-read")) {
-            sources.add(said(
+            sources.add(item(
                     "ms.say.flow-search",
-                    List.of("records-found", "records-twice", "records-excluded", "records-not-obtained", "records-read")));
+                    List.of(
+                            "records-found",
+                            "records-twice",
+                            "records-excluded",
+                            "records-not-obtained",
+                            "records-read")));
         }
         var all = run.names().sources().stream().map(SourceRecord::id).toList();
         if (!all.isEmpty()) {
-            sources.add(said(
+            sources.add(item(
                     "ms.say.flow-sources",
                     List.of("sources", "sources-taking-part", "sources-without-value"),
                     "refs",
                     writing.cite(all),
                     "aside",
                     Numbering.ASIDE.named(writing)));
-            sources.add(said(
+            sources.add(item(
                     "ms.say.flow-pairs",
-                    List.of(
-                            "pairs-published",
-                            "pairs-published-compared",
-                            "pairs-published-shown",
-                            "values-unpaired"),
+                    List.of("pairs-published", "pairs-published-compared", "pairs-published-shown", "values-unpaired"),
                     "results",
                     Numbering.RESULTS.named(writing)));
         }
@@ -62,7 +63,7 @@ final class Flow {
 
     private void rows(String id, List<String> said) {
         if (counts.containsKey("rows, " + id)) {
-            said.add(said(
+            said.add(item(
                     "ms.say.flow-rows",
                     List.of("rows, " + id, "rows-kept, " + id, "rows-dropped, " + id, "rows-held, " + id),
                     "study",
@@ -87,18 +88,22 @@ final class Flow {
                         "limit",
                         use.limit(),
                         "outside",
-                        writing.held("label " + use.study() + " " + use.device() + " " + use.condition(), use.outside()
-                                + "/" + use.of()),
+                        writing.held(
+                                "label " + use.study() + " " + use.device() + " " + use.condition(),
+                                use.outside() + "/" + use.of()),
                         "units",
                         use.level(),
                         "study",
-                        run.library().study(use.study()).map(s -> s.title().value()).orElse(use.study())));
+                        run.library()
+                                .study(use.study())
+                                .map(s -> s.title().value())
+                                .orElse(use.study())));
             }
         }
     }
 
     /** A sentence whose counts can be found again; they stand in its places in the order given, {@code a}, {@code b} ... */
-    private String said(String key, List<String> names, String... places) {
+    private String item(String key, List<String> names, String... places) {
         var all = new ArrayList<>(List.of(places));
         for (int i = 0; i < names.size(); i++) {
             all.add(String.valueOf((char) ('a' + i)));

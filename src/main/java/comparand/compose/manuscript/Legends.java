@@ -13,8 +13,7 @@ import java.util.stream.Stream;
 final class Legends {
 
     /** In the order of the alphabet. */
-    private static final List<String> ABBREVIATIONS =
-            List.of("BTPS", "CI", "DOI", "NA", "NR", "SD", "SE", "STPD");
+    private static final List<String> ABBREVIATIONS = List.of("BTPS", "CI", "DOI", "NA", "NR", "SD", "SE", "STPD");
 
     private final Writing writing;
 
@@ -27,7 +26,9 @@ final class Legends {
         var text = text(table);
         brackets(table, notes);
         var abbreviations = ABBREVIATIONS.stream()
-                .filter(a -> Pattern.compile("(?<![\\p{L}\\d-])" + a + "(?![\\p{L}\\d-])").matcher(text).find())
+                .filter(a -> Pattern.compile("(?<![\\p{L}\\d-])" + a + "(?![\\p{L}\\d-])")
+                        .matcher(text)
+                        .find())
                 .map(a -> writing.say("ms.abbreviation", "short", a, "long", writing.say("ms.abbr." + a)))
                 .toList();
         if (!abbreviations.isEmpty()) {

@@ -127,8 +127,7 @@ public final class Manuscript {
             chart.notes().forEach(n -> legend.add(Writing.sentence(n)));
             // journals set legends themselves: what is said below the figure stands there only
             blocks.add(new Graph(
-                    new Chart(
-                            chart.id(), chart.message(), chart.alternative(), chart.panels(), chart.key(), List.of()),
+                    new Chart(chart.id(), chart.message(), chart.alternative(), chart.panels(), chart.key(), List.of()),
                     say(
                             "ms.figure.caption",
                             "n",

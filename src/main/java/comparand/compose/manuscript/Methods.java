@@ -196,10 +196,10 @@ final class Methods {
         if (n == 0) {
             return Optional.empty();
         }
-        boolean few = study.kind().value() == StudyKind.CLINICAL && n < run.dossier().smallestGroup();
-        var shown = few
-                ? say("rowlog.few", "limit", String.valueOf(run.dossier().smallestGroup()))
-                : String.valueOf(n);
+        boolean few =
+                study.kind().value() == StudyKind.CLINICAL && n < run.dossier().smallestGroup();
+        var shown =
+                few ? say("rowlog.few", "limit", String.valueOf(run.dossier().smallestGroup())) : String.valueOf(n);
         return Optional.of(say(
                 "ms.members",
                 "device",

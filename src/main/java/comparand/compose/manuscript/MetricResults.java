@@ -76,8 +76,8 @@ final class MetricResults {
                 .filter(p -> p.purpose() != Purpose.WITHIN_CENTRE)
                 .flatMap(p -> Stream.of(p.theirs(), p.ours()))
                 .filter(Comparand::isLocal)
-                .forEach(c -> byStep.computeIfAbsent(place(c), w -> new TreeMap<>())
-                        .put(order(c), c));
+                .forEach(c ->
+                        byStep.computeIfAbsent(place(c), w -> new TreeMap<>()).put(order(c), c));
         if (byStep.isEmpty()) {
             return metric.nature() == Nature.STATED ? List.of() : List.of(writing.say("ms.say.no-local"));
         }
@@ -141,9 +141,18 @@ final class MetricResults {
 
     private String value(Comparand c) {
         var text = run.summaries().withUnit(c);
-        var n = c.sizes().independent().map(s -> writing.say("ms.n", "n", s.toString())).orElse("");
+        var n = c.sizes()
+                .independent()
+                .map(s -> writing.say("ms.n", "n", s.toString()))
+                .orElse("");
         return writing.say(
-                "ms.value", "device", run.names().device(c.device()), "value", writing.held("v " + c.id(), text), "n", n);
+                "ms.value",
+                "device",
+                run.names().device(c.device()),
+                "value",
+                writing.held("v " + c.id(), text),
+                "n",
+                n);
     }
 
     private List<String> devices() {
@@ -196,7 +205,9 @@ final class MetricResults {
                     run.figures()
                             .withUnit(
                                     run.figures()
-                                            .signed(n.difference(), run.figures().of(c.pairing().ours(), n.difference())),
+                                            .signed(
+                                                    n.difference(),
+                                                    run.figures().of(c.pairing().ours(), n.difference())),
                                     metric));
         }
         return AnswerText.tested(c.answer())
@@ -245,15 +256,22 @@ final class MetricResults {
     }
 
     private String printed(Comparand theirs) {
-        var n = theirs.sizes().independent().map(s -> writing.say("ms.n", "n", s.toString())).orElse("");
+        var n = theirs.sizes()
+                .independent()
+                .map(s -> writing.say("ms.n", "n", s.toString()))
+                .orElse("");
         return writing.held("p " + theirs.id(), SummaryText.printed(theirs)) + n;
     }
 
     /** The number on our footing, where a step made it another than the one printed. */
     private String footing(Comparand theirs, Comparison c) {
-        boolean converted = theirs.trail().stream().anyMatch(s -> s.kind().converts() || s.kind() == Step.Kind.READ_FROM_FIGURE);
+        boolean converted =
+                theirs.trail().stream().anyMatch(s -> s.kind().converts() || s.kind() == Step.Kind.READ_FROM_FIGURE);
         return converted
-                ? writing.say("ms.footing", "value", run.summaries().beside(theirs, c.pairing().standing()))
+                ? writing.say(
+                        "ms.footing",
+                        "value",
+                        run.summaries().beside(theirs, c.pairing().standing()))
                 : "";
     }
 

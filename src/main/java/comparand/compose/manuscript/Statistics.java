@@ -1,7 +1,7 @@
 package comparand.compose.manuscript;
 
-import comparand.compose.text.RunFacts;
 import comparand.compose.text.Run;
+import comparand.compose.text.RunFacts;
 import comparand.model.Answer;
 import comparand.model.Comparand;
 import comparand.model.Comparison;
@@ -27,13 +27,29 @@ final class Statistics {
         var said = new ArrayList<String>();
         margins(said);
         said.add(say("ms.say.interval"));
-        when(said, "ms.say.welch", c -> c.answer() instanceof Answer.Tested || c.answer() instanceof Answer.EitherReading);
-        when(said, "ms.say.centres", c -> hospitals(c.pairing().ours()) || hospitals(c.pairing().theirs()));
-        when(said, "ms.say.figure", c -> c.answer() instanceof Answer.AgainstFigure);
-        when(said, "ms.say.either", c -> c.answer() instanceof Answer.EitherReading);
-        when(said, "ms.say.limit", c -> c.answer() instanceof Answer.AgainstLimit);
-        when(said, "ms.say.events", c -> c.answer() instanceof Answer.EventCounts);
-        when(said, "ms.say.nominal", c -> c.answer() instanceof Answer.Nominal);
+        when(
+                said,
+                "ms.say.welch",
+                c -> c.answer() instanceof Answer.Tested || c.answer() instanceof Answer.EitherReading);
+        when(
+                said,
+                "ms.say.centres",
+                c -> hospitals(c.pairing().ours()) || hospitals(c.pairing().theirs()));
+        if (used(c -> c.answer() instanceof Answer.AgainstFigure)) {
+            said.add(say("ms.say.figure"));
+        }
+        if (used(c -> c.answer() instanceof Answer.EitherReading)) {
+            said.add(say("ms.say.either"));
+        }
+        if (used(c -> c.answer() instanceof Answer.AgainstLimit)) {
+            said.add(say("ms.say.limit"));
+        }
+        if (used(c -> c.answer() instanceof Answer.EventCounts)) {
+            said.add(say("ms.say.events"));
+        }
+        if (used(c -> c.answer() instanceof Answer.Nominal)) {
+            said.add(say("ms.say.nominal"));
+        }
         together(said);
         adjusted(said);
         said.add(say("ms.say.missing"));
@@ -45,31 +61,35 @@ final class Statistics {
                     "table",
                     Numbering.SCENARIOS.named(writing)));
         }
-        said.add(say("ms.say.software", "tool", facts.tool(), "fingerprint", facts.fingerprint().substring(0, 8)));
+        said.add(say(
+                "ms.say.software",
+                "tool",
+                facts.tool(),
+                "fingerprint",
+                facts.fingerprint().substring(0, 8)));
         return said;
     }
 
     private void margins(List<String> said) {
         var set = new ArrayList<String>();
-        run.questions().forEach((question, metric) -> question.margin()
-                .flatMap(m -> m.value().amount())
-                .ifPresent(m -> set.add(say(
-                        "ms.margin",
-                        "metric",
-                        metric.name(),
-                        "margin",
-                        question.margin().orElseThrow().value().toString(),
-                        "reason",
-                        question.reason().map(r -> r.value()).orElse(say("no-reason"))))));
+        run.questions()
+                .forEach((question, metric) -> question.margin()
+                        .flatMap(m -> m.value().amount())
+                        .ifPresent(m -> set.add(say(
+                                "ms.margin",
+                                "metric",
+                                metric.name(),
+                                "margin",
+                                question.margin().orElseThrow().value().toString(),
+                                "reason",
+                                question.reason().map(r -> r.value()).orElse(say("no-reason"))))));
         if (!set.isEmpty()) {
             said.add(say("ms.say.margins", "margins", String.join("; ", set)));
         }
     }
 
-    private void when(List<String> said, String key, Predicate<Comparison> used) {
-        if (run.compared().comparisons().stream().anyMatch(used)) {
-            said.add(say(key));
-        }
+    private boolean used(Predicate<Comparison> which) {
+        return run.compared().comparisons().stream().anyMatch(which);
     }
 
     private static boolean hospitals(Comparand c) {

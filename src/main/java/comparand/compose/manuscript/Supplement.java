@@ -41,9 +41,9 @@ final class Supplement {
                 .flatMap(m -> m.search())
                 .flatMap(s -> s.terms())
                 .ifPresent(t -> blocks.add(new Paragraph(
-                        say("ms.say.terms", "terms", Writing.sentence(t.value())), Paragraph.Style.BODY)));
-        blocks.add(legends.complete(
-                Numbering.ASIDE, say("ms.caption.aside"), new SharedTables(run, results).setAside()));
+                        say("ms.say.terms", "terms", t.value().replaceAll("\\.$", "")), Paragraph.Style.BODY)));
+        blocks.add(
+                legends.complete(Numbering.ASIDE, say("ms.caption.aside"), new SharedTables(run, results).setAside()));
         blocks.add(legends.complete(Numbering.TRAIL, say("ms.caption.trail"), trail()));
         blocks.add(legends.complete(
                 Numbering.SCENARIOS,
@@ -90,7 +90,9 @@ final class Supplement {
     }
 
     private String made(Step step, Comparand c) {
-        return step.kind().converts() ? say("ms.conversion." + step.kind().name()) : c.metric().name();
+        return step.kind().converts()
+                ? say("ms.conversion." + step.kind().name())
+                : c.metric().name();
     }
 
     private List<Cell> formula(Map.Entry<String, String> entry) {

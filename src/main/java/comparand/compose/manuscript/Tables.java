@@ -43,11 +43,10 @@ final class Tables {
         return List.of(
                 legends.complete(Numbering.SOURCES, say("ms.caption.sources"), sources()),
                 legends.complete(
-                        Numbering.LOCAL,
-                        say("ms.caption.local"),
-                        new LocalDataTables(run, results.rowLog()).counts()),
+                        Numbering.LOCAL, say("ms.caption.local"), new LocalDataTables(run, results.rowLog()).counts()),
                 legends.complete(Numbering.TOLERANCES, say("ms.caption.tolerances"), shared.tolerancesByMetric()),
-                legends.complete(Numbering.CHARACTERISTICS, say("ms.caption.characteristics"), shared.characteristics()),
+                legends.complete(
+                        Numbering.CHARACTERISTICS, say("ms.caption.characteristics"), shared.characteristics()),
                 legends.complete(Numbering.RESULTS, say("ms.caption.results"), results()));
     }
 
@@ -72,8 +71,12 @@ final class Tables {
                 run.figures().cell(s.number(), 0, "", ""),
                 Cell.words(brief(record)),
                 Cell.words(s.kind().replace('-', ' ')),
-                listed(record.values().stream().map(v -> run.names().brief(v.device().value())).toList()),
-                listed(record.values().stream().map(v -> metricName(v.metric().value())).toList()),
+                listed(record.values().stream()
+                        .map(v -> run.names().brief(v.device().value()))
+                        .toList()),
+                listed(record.values().stream()
+                        .map(v -> metricName(v.metric().value()))
+                        .toList()),
                 listed(record.values().stream()
                         .flatMap(v -> v.n().stream())
                         .map(n -> n.value().toString())
@@ -89,10 +92,16 @@ final class Tables {
         var authors = reference.author();
         var first = authors.isEmpty()
                 ? reference.title().value()
-                : authors.get(0).family().or(() -> authors.get(0).literal()).map(f -> f.value()).orElse("");
+                : authors.get(0)
+                        .family()
+                        .or(() -> authors.get(0).literal())
+                        .map(f -> f.value())
+                        .orElse("");
         var year = reference.issued().map(i -> i.value().text().substring(0, 4)).orElse("");
         var others = authors.size() > 1 ? say("ms.and-others") : "";
-        var revision = source.document().map(d -> say("ms.revision-of", "revision", d.revision().value())).orElse("");
+        var revision = source.document()
+                .map(d -> say("ms.revision-of", "revision", d.revision().value()))
+                .orElse("");
         return (first + others + " " + year + revision).strip();
     }
 
@@ -138,7 +147,8 @@ final class Tables {
         var texts = new ArrayList<>(run.conditions().distortions(pairing));
         run.remarks().of(c).forEach(r -> texts.add(r + "."));
         var group = pairing.ours().origin().fold(p -> "", Origin.Local::group);
-        var unit = metric.unit().spelling().isEmpty() ? "" : ", " + metric.unit().spelling();
+        var unit =
+                metric.unit().spelling().isEmpty() ? "" : ", " + metric.unit().spelling();
         return List.of(
                 Cell.words(ConditionLine.upperFirst(metric.name()) + unit),
                 Cell.words(run.names().brief(pairing.ours().device())),

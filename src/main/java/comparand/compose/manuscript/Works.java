@@ -52,7 +52,8 @@ final class Works {
     }
 
     private static List<Integer> issued(ReferenceRecord reference) {
-        return reference.issued()
+        return reference
+                .issued()
                 .map(i -> Arrays.stream(i.value().text().split("-"))
                         .map(Integer::valueOf)
                         .toList())

@@ -32,9 +32,8 @@ final class Writing {
     private static final char NAMED = '\u0002';
     private static final char CITED = '\u0003';
     private static final char END = '\u0004';
-    private static final Pattern MARKED =
-            Pattern.compile(HELD + "(?<name>[^" + NAMED + "]*)" + NAMED + "(?<held>[^" + END + "]*)" + END + "|" + CITED
-                    + "(?<cited>[^" + END + "]*)" + END);
+    private static final Pattern MARKED = Pattern.compile(HELD + "(?<name>[^" + NAMED + "]*)" + NAMED + "(?<held>[^"
+            + END + "]*)" + END + "|" + CITED + "(?<cited>[^" + END + "]*)" + END);
 
     /** Bookmarks are as long as this at most; some room is kept for what tells two of one name apart. */
     private static final int LONGEST = 36;
@@ -53,7 +52,9 @@ final class Writing {
 
     private Item work(SourceRecord source) {
         return Works.of(
-                source, source.document().map(d -> say("ms.revision", "revision", d.revision().value())));
+                source,
+                source.document()
+                        .map(d -> say("ms.revision", "revision", d.revision().value())));
     }
 
     Run run() {
@@ -78,9 +79,7 @@ final class Writing {
     }
 
     String cite(Comparand published) {
-        return cite(published
-                .origin()
-                .fold(p -> List.of(p.source().id()), (Origin.Local l) -> List.<String>of()));
+        return cite(published.origin().fold(p -> List.of(p.source().id()), (Origin.Local l) -> List.<String>of()));
     }
 
     /** Letters, digits and underscores, not too long, once in the text. */

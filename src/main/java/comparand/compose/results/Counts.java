@@ -36,12 +36,9 @@ public final class Counts {
 
     private void sources() {
         var evidence = run.compared().matched().evidence();
-        var takingPart = evidence.published().stream()
-                .map(Counts::source)
-                .collect(Collectors.toCollection(HashSet::new));
-        var paired = published().stream()
-                .map(c -> source(c.pairing().theirs()))
-                .collect(Collectors.toSet());
+        var takingPart =
+                evidence.published().stream().map(Counts::source).collect(Collectors.toCollection(HashSet::new));
+        var paired = published().stream().map(c -> source(c.pairing().theirs())).collect(Collectors.toSet());
         var compared = published().stream()
                 .filter(c -> c.pairing().standing().isCompared())
                 .map(c -> source(c.pairing().theirs()))
@@ -54,18 +51,14 @@ public final class Counts {
         counts.put("sources-compared", count(all, compared));
         counts.put("values-taking-part", evidence.published().size());
         counts.put("values-unpaired", run.compared().matched().unpaired().size());
-        counts.put(
-                "values-set-aside",
-                (int) evidence.setAside().stream()
-                        .map(SetAside::comparand)
-                        .filter(c -> !c.isLocal())
-                        .count());
+        counts.put("values-set-aside", (int) evidence.setAside().stream()
+                .map(SetAside::comparand)
+                .filter(c -> !c.isLocal())
+                .count());
         counts.put("pairs-published", published().size());
-        counts.put(
-                "pairs-published-compared",
-                (int) published().stream()
-                        .filter(c -> c.pairing().standing().isCompared())
-                        .count());
+        counts.put("pairs-published-compared", (int) published().stream()
+                .filter(c -> c.pairing().standing().isCompared())
+                .count());
         counts.put(
                 "pairs-published-shown",
                 counts.getOrDefault("pairs-published", 0) - counts.getOrDefault("pairs-published-compared", 0));
@@ -86,20 +79,16 @@ public final class Counts {
     }
 
     private void readings() {
-        var values = run.names().sources().stream()
-                .flatMap(s -> s.values().stream())
-                .toList();
+        var values =
+                run.names().sources().stream().flatMap(s -> s.values().stream()).toList();
         var twice = values.stream().filter(v -> readers(v) > 1).toList();
         counts.put("values-recorded", values.size());
         counts.put("values-read-twice", twice.size());
-        counts.put(
-                "values-agreed",
-                (int) twice.stream()
-                        .filter(v -> v.read().stream().allMatch(Counts::agrees))
-                        .count());
-        counts.put(
-                "values-from-figures",
-                (int) values.stream().filter(v -> v.readFromFigure().isPresent()).count());
+        counts.put("values-agreed", (int) twice.stream()
+                .filter(v -> v.read().stream().allMatch(Counts::agrees))
+                .count());
+        counts.put("values-from-figures", (int)
+                values.stream().filter(v -> v.readFromFigure().isPresent()).count());
         counts.put("readers", (int) values.stream()
                 .flatMap(v -> v.read().stream())
                 .map(r -> r.by().value())

@@ -65,8 +65,7 @@ final class Limitations {
         all.merge(
                 kind + " " + v.id(),
                 new LimitationResult(kind, v.id(), v.name(), 1, of, because),
-                (a, b) -> new LimitationResult(
-                        a.kind(), a.about(), a.name(), a.pairs() + b.pairs(), of, a.because()));
+                (a, b) -> new LimitationResult(a.kind(), a.about(), a.name(), a.pairs() + b.pairs(), of, a.because()));
     }
 
     private void count(String kind, List<Comparison> among, Predicate<Comparison> which) {

@@ -11,4 +11,6 @@ public record LimitationResult(
         @Says("The same in words") String name,
         @Says("How many pairs it affects") int pairs,
         @Says("Of how many that could be") int of,
-        @Says("What it does to the metric, where that is known") String because) {}
+
+        @Says("What it does to the metric, where that is known")
+        String because) {}

@@ -7,14 +7,23 @@ import java.util.Optional;
 
 /** How published values were looked for, and how many records became the sources of the library. */
 public record SearchRecord(
-        @Meaning("Databases, registers and other places, as one sentence") Located<String> where,
+        @Meaning("Databases, registers and other places, as one sentence")
+        Located<String> where,
+
         @Meaning("The day of the last search") Located<LocalDate> last,
-        @Meaning("Who searched and screened, such as their initials") Optional<Located<String>> by,
+
+        @Meaning("Who searched and screened, such as their initials")
+        Optional<Located<String>> by,
+
         @Meaning("The words searched for, whole") Optional<Located<String>> terms,
         @Meaning("How many records were found") Optional<Located<PrintedNumber>> found,
         @Meaning("How many of them were found twice") Optional<Located<PrintedNumber>> duplicates,
-        @Meaning("How many were left out by title and abstract") Optional<Located<PrintedNumber>> excluded,
-        @Meaning("How many could not be obtained") @Key("not-obtained") Optional<Located<PrintedNumber>> notObtained) {
+
+        @Meaning("How many were left out by title and abstract")
+        Optional<Located<PrintedNumber>> excluded,
+
+        @Meaning("How many could not be obtained") @Key("not-obtained")
+        Optional<Located<PrintedNumber>> notObtained) {
 
     /** Records that became sources, if all counts are given: found less duplicates, excluded and not obtained. */
     public Optional<Integer> read() {

@@ -140,7 +140,8 @@ final class Pages {
     }
 
     private void head(XWPFHeaderFooter head) {
-        int most = (way == Way.LYING ? MOST_LYING : MOST_STANDING) - edition.state().length();
+        int most = (way == Way.LYING ? MOST_LYING : MOST_STANDING)
+                - edition.state().length();
         line(head, "Header", shortened(edition.title(), most), edition.state());
         for (var mark : edition.marks()) {
             var paragraph = head.createParagraph();

@@ -17,6 +17,7 @@ import comparand.model.SourcesTogether;
 import comparand.model.Standing;
 import comparand.model.Step;
 import comparand.model.Verdict;
+import comparand.model.template.ManuscriptTemplate;
 import comparand.stat.LocalMean;
 import comparand.support.Built;
 import java.io.IOException;
@@ -81,6 +82,42 @@ class WordsTest {
             Map.entry("needed.where.", names(Planned.Groups.values())),
             Map.entry("sheet.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
             Map.entry("sheet.about.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
+            Map.entry("ms.section.", names(ManuscriptTemplate.Section.values())),
+            Map.entry(
+                    "ms.conversion.",
+                    Stream.of(Step.Kind.values())
+                            .filter(Step.Kind::converts)
+                            .map(Enum::name)
+                            .toList()),
+            Map.entry("ms.abbr.", List.of("BTPS", "CI", "DOI", "NA", "NR", "SD", "SE", "STPD")),
+            Map.entry(
+                    "ms.entry.",
+                    List.of(
+                            "authors",
+                            "ethics",
+                            "registration",
+                            "eligibility",
+                            "allocation",
+                            "search",
+                            "funding",
+                            "data-availability")),
+            Map.entry(
+                    "ms.say.limitation.",
+                    List.of(
+                            "differs",
+                            "not-reported",
+                            "label",
+                            "quantity",
+                            "figure",
+                            "either-spread",
+                            "limit",
+                            "estimated",
+                            "digitised",
+                            "paid-for",
+                            "read-once",
+                            "hospitals",
+                            "many",
+                            "blood")),
             Map.entry("key.", WordCalls.keyRows()),
             Map.entry("caution.", List.of("1", "2", "3", "4", "5", "6", "7", "8")));
 
@@ -96,6 +133,7 @@ class WordsTest {
             "scenario.some",
             "table.said.",
             "gaps.",
+            "ms.say.",
             "matters.",
             "settle.",
             "table.no-local",
