@@ -28,7 +28,7 @@ final class OutputPlace {
             if (changed.isPresent()) {
                 return stop(
                         "output-edited",
-                        folder.resolve(changed.get()),
+                        folder,
                         "`%s` is not as the last run wrote it".formatted(changed.get()),
                         "the folder is replaced whole, and what somebody wrote there would be lost",
                         "move it away, or choose another folder with `--out DIR`");

@@ -23,7 +23,7 @@ final class Flow {
     List<Block> blocks() {
         var sources = new ArrayList<String>();
         if (counts.containsKey("records-read")) {
-            sources.add(said(
+            sources.add(item(
                     "ms.say.flow-search",
                     List.of(
                             "records-found",
@@ -34,14 +34,14 @@ final class Flow {
         }
         var all = run.names().sources().stream().map(SourceRecord::id).toList();
         if (!all.isEmpty()) {
-            sources.add(said(
+            sources.add(item(
                     "ms.say.flow-sources",
                     List.of("sources", "sources-taking-part", "sources-without-value"),
                     "refs",
                     writing.cite(all),
                     "aside",
                     Numbering.ASIDE.named(writing)));
-            sources.add(said(
+            sources.add(item(
                     "ms.say.flow-pairs",
                     List.of("pairs-published", "pairs-published-compared", "pairs-published-shown", "values-unpaired"),
                     "results",
@@ -63,7 +63,7 @@ final class Flow {
 
     private void rows(String id, List<String> said) {
         if (counts.containsKey("rows, " + id)) {
-            said.add(said(
+            said.add(item(
                     "ms.say.flow-rows",
                     List.of("rows, " + id, "rows-kept, " + id, "rows-dropped, " + id, "rows-held, " + id),
                     "study",
@@ -103,7 +103,7 @@ final class Flow {
     }
 
     /** A sentence whose counts can be found again; they stand in its places in the order given, {@code a}, {@code b} ... */
-    private String said(String key, List<String> names, String... places) {
+    private String item(String key, List<String> names, String... places) {
         var all = new ArrayList<>(List.of(places));
         for (int i = 0; i < names.size(); i++) {
             all.add(String.valueOf((char) ('a' + i)));

@@ -35,11 +35,21 @@ final class Statistics {
                 said,
                 "ms.say.centres",
                 c -> hospitals(c.pairing().ours()) || hospitals(c.pairing().theirs()));
-        when(said, "ms.say.figure", c -> c.answer() instanceof Answer.AgainstFigure);
-        when(said, "ms.say.either", c -> c.answer() instanceof Answer.EitherReading);
-        when(said, "ms.say.limit", c -> c.answer() instanceof Answer.AgainstLimit);
-        when(said, "ms.say.events", c -> c.answer() instanceof Answer.EventCounts);
-        when(said, "ms.say.nominal", c -> c.answer() instanceof Answer.Nominal);
+        if (used(c -> c.answer() instanceof Answer.AgainstFigure)) {
+            said.add(say("ms.say.figure"));
+        }
+        if (used(c -> c.answer() instanceof Answer.EitherReading)) {
+            said.add(say("ms.say.either"));
+        }
+        if (used(c -> c.answer() instanceof Answer.AgainstLimit)) {
+            said.add(say("ms.say.limit"));
+        }
+        if (used(c -> c.answer() instanceof Answer.EventCounts)) {
+            said.add(say("ms.say.events"));
+        }
+        if (used(c -> c.answer() instanceof Answer.Nominal)) {
+            said.add(say("ms.say.nominal"));
+        }
         together(said);
         adjusted(said);
         said.add(say("ms.say.missing"));
@@ -78,10 +88,8 @@ final class Statistics {
         }
     }
 
-    private void when(List<String> said, String key, Predicate<Comparison> used) {
-        if (run.compared().comparisons().stream().anyMatch(used)) {
-            said.add(say(key));
-        }
+    private boolean used(Predicate<Comparison> which) {
+        return run.compared().comparisons().stream().anyMatch(which);
     }
 
     private static boolean hospitals(Comparand c) {

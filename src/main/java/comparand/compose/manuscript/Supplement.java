@@ -41,7 +41,7 @@ final class Supplement {
                 .flatMap(m -> m.search())
                 .flatMap(s -> s.terms())
                 .ifPresent(t -> blocks.add(new Paragraph(
-                        say("ms.say.terms", "terms", Writing.sentence(t.value())), Paragraph.Style.BODY)));
+                        say("ms.say.terms", "terms", t.value().replaceAll("\\.$", "")), Paragraph.Style.BODY)));
         blocks.add(
                 legends.complete(Numbering.ASIDE, say("ms.caption.aside"), new SharedTables(run, results).setAside()));
         blocks.add(legends.complete(Numbering.TRAIL, say("ms.caption.trail"), trail()));
