@@ -62,7 +62,7 @@ final class FlowCurve {
                 .catalogue()
                 .condition(FLOW)
                 .map(flow -> new FlowCurve(run, metric, flow))
-                .filter(c -> c.curves.values().stream().anyMatch(list -> list.size() > 1))
+                .filter(c -> c.curves.values().stream().anyMatch(FlowCurve::alongFlow))
                 .map(FlowCurve::chart);
     }
 
@@ -80,6 +80,12 @@ final class FlowCurve {
             }
         }
         return all;
+    }
+
+    /** At each flow once, and at two or more. */
+    private static boolean alongFlow(List<Comparand> measured) {
+        long flows = measured.stream().map(FlowCurve::at).distinct().count();
+        return flows > 1 && flows == measured.size();
     }
 
     private static boolean stepOfFlow(Comparand c) {
