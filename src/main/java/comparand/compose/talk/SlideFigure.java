@@ -83,8 +83,7 @@ final class SlideFigure {
                 .mapToObj(i -> scale.ticks().get(i))
                 .toList();
         int unit = scale.title().lastIndexOf(", ");
-        return new Axis.Scale(
-                unit < 0 ? "" : scale.title().substring(unit + 2), scale.from(), scale.to(), ticks);
+        return new Axis.Scale(unit < 0 ? "" : scale.title().substring(unit + 2), scale.from(), scale.to(), ticks);
     }
 
     /** The device and what it was measured at, without how many stand behind it. */
@@ -116,7 +115,8 @@ final class SlideFigure {
                         .flatMap(s -> s.points().stream())
                         .filter(other -> !other.equals(p) && Math.round(other.up()) == Math.round(p.up()))
                         .anyMatch(other -> Math.abs(other.across() - p.across())
-                                < MEETING * (panel.across().to() - panel.across().from()));
+                                < MEETING
+                                        * (panel.across().to() - panel.across().from()));
         return new Point(p.across(), p.up(), p.acrossInterval(), p.upInterval(), meets ? "" : label(p.label()));
     }
 
