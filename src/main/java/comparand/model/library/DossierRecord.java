@@ -83,6 +83,11 @@ public record DossierRecord(
         return smallest.map(n -> n.value().value().intValue()).orElse(SMALLEST_GROUP);
     }
 
+    /** Whether single cases may be seen. */
+    public boolean showsCases() {
+        return showCases.map(y -> y.value().isYes()).orElse(false);
+    }
+
     /** The language of the documents. */
     public String languageOrEnglish() {
         return language.map(Located::value).orElse("en");

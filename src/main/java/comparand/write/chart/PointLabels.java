@@ -19,7 +19,7 @@ final class PointLabels {
     private static final String MAIN = "http://schemas.openxmlformats.org/drawingml/2006/main";
 
     /** Beyond this share of the axis a label stands to the left of its point. */
-    private static final double LATE = 0.6;
+    private static final double LATE = 0.7;
 
     private final Panel panel;
     private final NativeLook look;

@@ -1,6 +1,7 @@
 package comparand.write.chart;
 
 import comparand.document.chart.Axis;
+import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
 import comparand.document.chart.Trace;
@@ -31,6 +32,8 @@ final class ScatterPlot {
     private final CTScatterChart scatter;
     private final Strokes strokes;
     private final PointLabels labels;
+    private static final double FRAME = 0.75;
+
     private int count;
 
     ScatterPlot(XDDFChart target, Panel panel, NativeLook look) {
@@ -42,7 +45,13 @@ final class ScatterPlot {
         if (chart.isSetAutoTitleDeleted()) {
             chart.unsetAutoTitleDeleted();
         }
-        chart.addNewAutoTitleDeleted().setVal(true);
+        chart.addNewAutoTitleDeleted().setVal(panel.heading().isEmpty());
+        if (!panel.heading().isEmpty()) {
+            NativeAxes.title(chart.addNewTitle(), panel.heading(), look);
+        }
+        if (panel.framed()) {
+            strokes.line(target.getCTChartSpace().addNewSpPr(), Trace.SOLID, Ink.GREY.rgb(), FRAME);
+        }
         this.area = chart.getPlotArea() == null ? chart.addNewPlotArea() : chart.getPlotArea();
         this.scatter = area.addNewScatterChart();
         scatter.addNewScatterStyle().setVal(STScatterStyle.LINE_MARKER);
