@@ -25,7 +25,9 @@ class BuildCommandTest {
             "committee-brief.pdf",
             "evidence-table.pdf",
             "evidence-workbook.xlsx",
+            "figures",
             "manuscript.docx",
+            "requests",
             "results.json",
             "results.schema.json",
             "talk.pptx");
@@ -50,12 +52,40 @@ class BuildCommandTest {
         assertThat(run.err()).isEmpty();
         assertThat(names(out)).containsExactly("example");
         assertThat(names(out.resolve("example"))).containsExactlyElementsOf(FILES);
-        assertThat(run.out().lines().map(l -> l.replace("wrote ", "")))
+        assertThat(run.out().lines().map(l -> l.replaceFirst("wrote (.*?)( \\(\\d+ files\\))?$", "$1")))
                 .containsExactlyInAnyOrderElementsOf(FILES.stream()
                         .map(f -> out.resolve("example").resolve(f).toString())
                         .toList());
         assertThat(out.resolve("example"))
                 .isDirectoryNotContaining(f -> Files.exists(f) && f.toFile().length() == 0);
+    }
+
+    @Test
+    void onlyWhatTheReadersAreGivenIsWritten() throws IOException {
+        var run = CommandLineUse.run("build", dossier(), "--out", out.toString(), "--for", "talk,committee");
+
+        assertThat(run.code()).as(run.err()).isZero();
+        assertThat(names(out.resolve("example")))
+                .containsExactly(
+                        "checksums.sha256", "committee-brief.pdf", "results.json", "results.schema.json", "talk.pptx");
+    }
+
+    @Test
+    void aReaderNobodyWritesForIsWrongUsage() {
+        var run = CommandLineUse.run("build", dossier(), "--out", out.toString(), "--for", "everybody");
+
+        assertThat(run.code()).isEqualTo(64);
+        assertThat(run.err())
+                .contains("`everybody` is no reader", "evidence, committee, supplier, talk, manuscript, all");
+    }
+
+    @Test
+    void aLanguageWithoutWordsIsFoundBeforeAnythingIsWritten() {
+        var run = CommandLineUse.run("build", dossier(), "--out", out.toString(), "--language", "xx");
+
+        assertThat(run.code()).isEqualTo(2);
+        assertThat(run.err()).contains("language-unknown", "there are no words for the language `xx`");
+        assertThat(out).doesNotExist();
     }
 
     @Test
