@@ -27,14 +27,12 @@ final class Statistics {
         var said = new ArrayList<String>();
         margins(said);
         said.add(say("ms.say.interval"));
-        when(
-                said,
-                "ms.say.welch",
-                c -> c.answer() instanceof Answer.Tested || c.answer() instanceof Answer.EitherReading);
-        when(
-                said,
-                "ms.say.centres",
-                c -> hospitals(c.pairing().ours()) || hospitals(c.pairing().theirs()));
+        if (used(c -> c.answer() instanceof Answer.Tested || c.answer() instanceof Answer.EitherReading)) {
+            said.add(say("ms.say.welch"));
+        }
+        if (used(c -> hospitals(c.pairing().ours()) || hospitals(c.pairing().theirs()))) {
+            said.add(say("ms.say.centres"));
+        }
         if (used(c -> c.answer() instanceof Answer.AgainstFigure)) {
             said.add(say("ms.say.figure"));
         }
