@@ -86,6 +86,7 @@ final class BuildCommand implements Callable<Integer> {
         return OutputPlace.check(folder, library)
                 .then(place -> Pipeline.published(
                         file, templates.orElse(library.resolve("templates")), new Commission(chosen(), language)))
+                .then(LegibleSlides::checked)
                 .fold(
                         (publication, findings) -> written(publication, findings, folder, library),
                         findings -> stopped(findings, library));

@@ -6,6 +6,7 @@ import comparand.write.DocumentWriter;
 import comparand.write.json.ResultJson;
 import comparand.write.json.ResultSchema;
 import comparand.write.pdf.PdfDocumentWriter;
+import comparand.write.pptx.SlideWriter;
 import comparand.write.text.PlainTextWriter;
 import comparand.write.xlsx.WorkbookWriter;
 import java.io.BufferedOutputStream;
@@ -101,6 +102,13 @@ final class Output {
                 try (var out = open(folder.resolve(name))) {
                     writer.write(document, out);
                 }
+            }
+        }
+        for (var deck : publication.decks()) {
+            var name = deck.name() + "." + SlideWriter.EXTENSION;
+            names.add(name);
+            try (var out = open(folder.resolve(name))) {
+                new SlideWriter().write(deck, out);
             }
         }
         names.addAll(new FigureFiles(folder).write(publication));

@@ -6,6 +6,7 @@ import comparand.compose.figure.FigureSet;
 import comparand.compose.results.ResultSets;
 import comparand.compose.table.EvidenceTable;
 import comparand.compose.table.Workbook;
+import comparand.compose.talk.TalkDeck;
 import comparand.compose.text.Layout;
 import comparand.compose.text.Run;
 import comparand.compose.text.RunFacts;
@@ -87,7 +88,7 @@ public final class Composer {
         return switch (reader) {
             case EVIDENCE -> Outcome.of(evidence(setting));
             case COMMITTEE -> house(templates.committee().wording(), setting).map(this::committee);
-            case TALK -> Outcome.of(Publication.none(setting.results()));
+            case TALK -> house(templates.talk().wording(), setting).then(this::talk);
             case SUPPLIER -> house(templates.committee().wording(), setting).map(this::letters);
             case MANUSCRIPT -> house(templates.manuscript().wording(), setting).map(this::manuscript);
         };
@@ -114,6 +115,12 @@ public final class Composer {
 
     private Look lookOfCommittee() {
         return Layout.of(templates.committee().look(), Optional.empty(), templates);
+    }
+
+    private Outcome<Publication> talk(Setting s) {
+        return new TalkDeck(s.run(), s.edition(), s.results(), templates)
+                .deck()
+                .map(deck -> new Publication(s.results(), List.of(), List.of(deck), List.of()));
     }
 
     private Publication manuscript(Setting s) {

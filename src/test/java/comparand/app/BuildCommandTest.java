@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BuildCommandTest {
 
     private static final List<String> FILES =
-            List.of("evidence-table.pdf", "evidence-workbook.xlsx", "results.json", "results.schema.json");
+            List.of("evidence-table.pdf", "evidence-workbook.xlsx", "results.json", "results.schema.json", "talk.pptx");
 
     @TempDir
     Path folder;

@@ -26,6 +26,7 @@ final class Floors {
         room("document", "document.chart");
         room("document.chart");
         room("document.talk", "document", "document.chart");
+        room("document.talk.layout", "document", "document.chart", "document.talk");
         room("document.publication", "document", "document.chart", "document.talk", "document.result");
         room("document.result");
         // floor 1
@@ -64,11 +65,23 @@ final class Floors {
         stage("compose.figure", "compose.text", "compose.results", "document", "document.chart", "document.result");
         stage("compose.brief", "compose.text", "compose.table", "model.template", "document", "document.result");
         stage(
+                "compose.talk",
+                "compose.text",
+                "compose.results",
+                "compose.figure",
+                "model.template",
+                "document",
+                "document.chart",
+                "document.talk",
+                "document.talk.layout",
+                "document.result");
+        stage(
                 "compose",
                 "compose.brief",
                 "compose.text",
                 "compose.results",
                 "compose.table",
+                "compose.talk",
                 "compose.figure",
                 "model.template",
                 "document",
@@ -85,6 +98,8 @@ final class Floors {
                 .with("com.lowagie", "javax.xml.stream");
         room("write.chart", "document.chart")
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas");
+        room("write.pptx", "write.chart", "document", "document.chart", "document.talk", "document.talk.layout")
+                .with("org.apache.poi", "org.openxmlformats.schemas");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
         room("write.text", "write", "document");
         // floor 5

@@ -3,7 +3,6 @@ package comparand.output;
 import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import comparand.support.BookRows;
 import comparand.support.Built;
 import java.io.IOException;
@@ -30,40 +29,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The workbook as a file: its sheets, real tables, print set-up, links and properties. */
 class WorkbookTest {
 
-    private static final List<String> SHEETS = List.of(
-            "Read first",
-            "Questions",
-            "Compare",
-            "Sources together",
-            "Scenarios",
-            "Conditions",
-            "Not comparable",
-            "Unknowns",
-            "Local results",
-            "Lines",
-            "Local data",
-            "Row log",
-            "Characteristics",
-            "Tolerances",
-            "Costs",
-            "Cost of a case",
-            "Weights",
-            "Weights varied",
-            "Sources",
-            "Set aside",
-            "Findings",
-            "Changes",
-            "Trail");
-
-    /** Sheets that stand there only where the dossier gives what they are made from. */
-    private static List<String> sheets(JsonNode results) {
-        return SHEETS.stream()
-                .filter(s -> !s.equals("Cost of a case")
-                        || !results.get("costs").get("lines").isEmpty())
-                .filter(s -> !s.startsWith("Weights") || results.has("weights"))
-                .toList();
-    }
-
     static Stream<Named<Built>> libraries() {
         return Libraries.both();
     }
@@ -75,7 +40,7 @@ class WorkbookTest {
     void sheets(Built built) {
         read(built, book -> {
             assertThat(BookRows.sheets(book).stream().map(XSSFSheet::getSheetName))
-                    .containsExactlyElementsOf(sheets(built.results()));
+                    .containsExactlyElementsOf(Sheets.of(built.results()));
             assertThat(book.getActiveSheetIndex()).isZero();
             assertThat(IntStream.range(0, book.getNumberOfSheets())
                             .filter(i -> book.isSheetHidden(i) || book.isSheetVeryHidden(i)))
@@ -235,7 +200,7 @@ class WorkbookTest {
                 }
             }
             assertThat(targets)
-                    .containsExactlyElementsOf(sheets(built.results()).subList(1, book.getNumberOfSheets()));
+                    .containsExactlyElementsOf(Sheets.of(built.results()).subList(1, book.getNumberOfSheets()));
             for (var part : book.getPackage().getParts()) {
                 assertThat(part.getPartName().getName()).doesNotContain("externalLink");
                 if (!part.isRelationshipPart()) {

@@ -8,7 +8,7 @@ import comparand.document.Block.Align;
 import comparand.document.Block.Column;
 import comparand.document.Block.Table;
 import comparand.document.Cell;
-import comparand.document.result.ChangesResult.ChangeResult;
+import comparand.document.result.ChangesResult.RecordChangeResult;
 import comparand.document.result.CostsResult.CaseCostResult;
 import comparand.document.result.CostsResult.CostLineResult;
 import comparand.document.result.ResultSet;
@@ -198,7 +198,7 @@ final class Facts {
         return lines.get(0) + " " + String.join("\n", lines.subList(1, lines.size()));
     }
 
-    private String change(ChangeResult c) {
+    private String change(RecordChangeResult c) {
         return run.words()
                 .say(
                         c.compared() == 0 ? "committee.change" : "committee.change-compared",

@@ -104,7 +104,7 @@ final class IntervalLadder {
 
     private String text(Comparison c) {
         return AnswerText.tested(c.answer())
-                .map(t -> run.figures().difference(metric, t))
+                .map(t -> run.figures().difference(metric, t).replace(' ', '\u00a0'))
                 .orElseGet(() -> nominal(c));
     }
 

@@ -8,7 +8,6 @@ import comparand.document.chart.Series.Extent;
 import comparand.metric.Metric;
 import comparand.model.Answer;
 import comparand.model.Comparand;
-import comparand.model.LocalPart;
 import comparand.model.Origin;
 import comparand.model.Standing;
 import comparand.model.Summary;
@@ -60,13 +59,9 @@ final class Shown {
         };
     }
 
-    /** What sets a local result apart from others of its device: step or centre; all together where nothing does. */
-    String group(Comparand c) {
-        var group = c.origin().fold(p -> "", Origin.Local::group);
-        boolean apart = group.isEmpty()
-                && c.isLocal(LocalPart.WHOLE)
-                && !c.sizes().counts().isEmpty();
-        return apart ? "" : run.terms().group(group);
+    /** What sets a local result apart from others of its device: step or centre; empty where nothing does. */
+    private String group(Comparand c) {
+        return run.terms().group(c.origin().fold(p -> "", Origin.Local::group));
     }
 
     /** The name of a row: the device, and below it what it was measured at and how many stand behind it. */
@@ -80,7 +75,8 @@ final class Shown {
         return row(c).replace("\n", ", ");
     }
 
-    private String below(Comparand c) {
+    /** What it was measured at, and how many stand behind it. */
+    String below(Comparand c) {
         var group = group(c);
         var n = c.sizes()
                 .independent()
@@ -112,7 +108,7 @@ final class Shown {
                 .say(
                         "figure.beside",
                         "value",
-                        run.summaries().beside(c, standing),
+                        run.summaries().beside(c, standing).replace(' ', '\u00a0'),
                         "locator",
                         run.names().locator(c));
     }

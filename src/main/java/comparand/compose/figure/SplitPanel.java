@@ -33,7 +33,6 @@ import java.util.Set;
 final class SplitPanel {
 
     private static final double BAND = 0.36;
-    private static final double BESIDE = 0.26;
     private static final double LEFT = 2;
     private static final double RIGHT = 1.15;
 
@@ -158,7 +157,8 @@ final class SplitPanel {
             var local = entry.getKey();
             double mean = local.summary().centre().orElseThrow();
             names.add(shown.row(local));
-            ours.add(new Point(mean, row, Shown.extent(local), Optional.empty(), shown.mean(local)));
+            int levels = 1 + entry.getValue().size();
+            ours.add(new Point(mean, level(row, 0, levels), Shown.extent(local), Optional.empty(), shown.mean(local)));
             margin.ifPresent(m -> areas.add(new Area(
                     mean - m.value(), mean + m.value(), row - BAND, row + BAND, Area.Fill.HATCHED, band(row, m))));
             int beside = 0;
@@ -168,7 +168,7 @@ final class SplitPanel {
                 theirs.computeIfAbsent(standing, s -> new ArrayList<>())
                         .add(new Point(
                                 value.summary().centre().orElseThrow(),
-                                row + beside(++beside, entry.getValue().size()),
+                                level(row, ++beside, levels),
                                 Shown.extent(value),
                                 Optional.empty(),
                                 shown.beside(value, standing)));
@@ -186,10 +186,9 @@ final class SplitPanel {
         return new Panel("", LEFT, false, axis, new Axis.Rows(names), areas, List.of(), List.of(), series);
     }
 
-    /** Published values stand below ours in its row, or around it where there are several. */
-    private static double beside(int which, int of) {
-        int steps = (which + 1) / 2;
-        return of == 1 || which % 2 == 0 ? BESIDE * steps : -BESIDE * steps;
+    /** Ours stands uppermost in its row, published values below it, within the height of the band. */
+    private static double level(int row, int which, int of) {
+        return row - BAND + 2 * BAND * (which + 0.5) / of;
     }
 
     private String band(int row, Margin m) {
@@ -208,7 +207,7 @@ final class SplitPanel {
                             Optional.empty(),
                             Optional.empty(),
                             reason(u)));
-            names.add(u.value.isLocal() ? shown.row(u.value) : run.names().brief(u.value.device()));
+            names.add(row(u));
         }
         var series = new ArrayList<Series>();
         points.forEach((mark, list) -> series.add(new Series(
@@ -220,6 +219,17 @@ final class SplitPanel {
                 "")));
         return new Panel(
                 say("figure.apart"), RIGHT, true, axis, new Axis.Rows(names), List.of(), List.of(), List.of(), series);
+    }
+
+    /** A published value is named by the local result it would have been compared with. */
+    private String row(Apart u) {
+        return u.value.isLocal()
+                ? shown.row(u.value)
+                : run.names().brief(u.value.device()) + "\n"
+                        + say(
+                                "figure.would-be",
+                                "local",
+                                shown.below(u.comparison.pairing().ours()));
     }
 
     private String reason(Apart u) {
@@ -297,12 +307,7 @@ final class SplitPanel {
             said.add(say("figure.alt.apart"));
         }
         for (var u : apart) {
-            said.add(say(
-                    "figure.alt.value",
-                    "row",
-                    u.value.isLocal() ? shown.inLine(u.value) : run.names().brief(u.value.device()),
-                    "value",
-                    reason(u)));
+            said.add(say("figure.alt.value", "row", row(u).replace("\n", ", "), "value", reason(u)));
         }
         return String.join(" ", said);
     }

@@ -6,7 +6,7 @@ import comparand.compose.text.Kebab;
 import comparand.compose.text.Run;
 import comparand.diag.Located;
 import comparand.document.result.ChangesResult;
-import comparand.document.result.ChangesResult.ChangeResult;
+import comparand.document.result.ChangesResult.RecordChangeResult;
 import comparand.model.Comparison;
 import comparand.model.library.FormerValueRecord;
 import comparand.model.library.ReadingRecord;
@@ -27,7 +27,7 @@ import java.util.stream.Stream;
 final class ChangeResults {
 
     private final Run run;
-    private final List<ChangeResult> changes = new ArrayList<>();
+    private final List<RecordChangeResult> changes = new ArrayList<>();
 
     ChangeResults(Run run) {
         this.run = run;
@@ -36,7 +36,7 @@ final class ChangeResults {
     ChangesResult of() {
         var since = run.dossier().since().map(Located::value);
         since.ifPresent(this::gather);
-        changes.sort(Comparator.comparing(ChangeResult::on));
+        changes.sort(Comparator.comparing(RecordChangeResult::on));
         return new ChangesResult(since.map(LocalDate::toString), changes);
     }
 
@@ -236,7 +236,7 @@ final class ChangeResults {
             String cause,
             List<Comparison> pairs,
             String answers) {
-        changes.add(new ChangeResult(
+        changes.add(new RecordChangeResult(
                 kind,
                 on,
                 what,

@@ -128,7 +128,7 @@ final class WeightResults {
         double best = better == Better.LESS ? least : most;
         var scores = new ArrayList<ScoreResult>();
         for (var device : run.dossier().devices()) {
-            var result = requireNonNull(results.get(device.value()), device.value());
+            var result = requireNonNull(results.get(device.value()));
             double value = value(result).orElseThrow();
             double score = best == worst ? 1 : Math.abs(value - worst) / Math.abs(best - worst);
             scores.add(new ScoreResult(device.value(), result.id(), value, score, weight * score));

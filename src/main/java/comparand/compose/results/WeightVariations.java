@@ -50,7 +50,11 @@ final class WeightVariations {
     }
 
     private void add(String what, WeightedMetricResult changed, double factor) {
-        add(what, Optional.of(changed.metric()), factor, m -> m.equals(changed) ? factor * m.weight() : m.weight());
+        add(
+                what,
+                Optional.of(changed.metric()),
+                factor,
+                m -> m.metric().equals(changed.metric()) ? factor * m.weight() : m.weight());
     }
 
     private void add(

@@ -8,10 +8,10 @@ public record ChangesResult(
         @Says("The day of the earlier report; absent where the dossier names none")
         Optional<String> since,
 
-        @Says("In the order of their days") List<ChangeResult> changes) {
+        @Says("In the order of their days") List<RecordChangeResult> changes) {
 
     /** One change. */
-    public record ChangeResult(
+    public record RecordChangeResult(
             @Says("value, source, revision, added, tolerance or weights")
             String kind,
 

@@ -1,7 +1,7 @@
 package comparand.write.chart;
 
+import comparand.write.chart.Drawn.Dot;
 import java.util.List;
-import java.util.Optional;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -10,7 +10,12 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 /** Writes the numbers of a chart into a sheet, one row a point, and says where each series stands. */
 final class Block {
 
-    private static final List<String> HEADINGS = List.of("", "", "x", "y", "x − …", "x + …", "y − …", "y + …");
+    static final int ACROSS = 2;
+    static final int UP = 3;
+    static final int BELOW = 4;
+    static final int ABOVE = 5;
+
+    private static final List<String> HEADINGS = List.of("", "", "x", "y", "y − …", "y + …");
 
     private final XSSFSheet sheet;
     private final int column;
@@ -31,27 +36,23 @@ final class Block {
         return next;
     }
 
-    /** What a point writes into its row; intervals as distances from it. */
-    record Line(String label, double across, double up, Optional<double[]> acrossAway, Optional<double[]> upAway) {}
-
-    /** A series in the sheet. */
-    Written write(String name, List<Line> lines) {
+    Written write(Drawn drawn) {
         int first = next;
-        for (var line : lines) {
+        for (var dot : drawn.dots()) {
             var row = row(next++);
-            row.createCell(column).setCellValue(name);
-            row.createCell(column + 1).setCellValue(line.label);
-            row.createCell(column + 2).setCellValue(line.across);
-            row.createCell(column + 3).setCellValue(line.up);
-            line.acrossAway.ifPresent(away -> distances(row, column + 4, away));
-            line.upAway.ifPresent(away -> distances(row, column + 6, away));
+            row.createCell(column).setCellValue(drawn.name());
+            row.createCell(column + 1).setCellValue(dot.label());
+            numbers(row, dot);
         }
         return new Written(first, next - 1);
     }
 
-    private static void distances(XSSFRow row, int at, double[] away) {
-        row.createCell(at).setCellValue(away[0]);
-        row.createCell(at + 1).setCellValue(away[1]);
+    /** The cells of a gap stay empty, so that no line goes through it. */
+    private void numbers(XSSFRow row, Dot dot) {
+        dot.across().ifPresent(x -> row.createCell(column + ACROSS).setCellValue(x));
+        dot.up().ifPresent(y -> row.createCell(column + UP).setCellValue(y));
+        dot.below().ifPresent(y -> row.createCell(column + BELOW).setCellValue(y));
+        dot.above().ifPresent(y -> row.createCell(column + ABOVE).setCellValue(y));
     }
 
     private XSSFRow row(int at) {

@@ -14,7 +14,7 @@ import org.apache.poi.xssf.usermodel.XSSFSheet;
 public record DataPlace(XSSFSheet sheet, int row, int column) {
 
     /** Columns a block takes. */
-    public static final int COLUMNS = 8;
+    public static final int COLUMNS = 6;
 
     /**
      * The workbook within a chart of a presentation or text. Its caller dates it, so that the same chart gives the same

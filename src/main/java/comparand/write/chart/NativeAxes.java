@@ -7,6 +7,7 @@ import comparand.document.chart.Trace;
 import java.util.List;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterChart;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTTitle;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTValAx;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STAxPos;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STCrosses;
@@ -25,6 +26,8 @@ final class NativeAxes {
     private static final double NAMES = 0.32;
 
     private static final double TOP = 0.05;
+    private static final double TITLE = 0.14;
+    private static final double FOOT = 0.2;
     private static final double RIGHT = 0.05;
 
     private final CTPlotArea area;
@@ -60,13 +63,10 @@ final class NativeAxes {
         place.addNewXMode().setVal(STLayoutMode.EDGE);
         place.addNewYMode().setVal(STLayoutMode.EDGE);
         place.addNewX().setVal(NAMES);
-        place.addNewY().setVal(TOP);
+        double top = panel.heading().isEmpty() ? TOP : TITLE;
+        place.addNewY().setVal(top);
         place.addNewW().setVal(1 - NAMES - RIGHT);
-        place.addNewH().setVal(1 - TOP - foot());
-    }
-
-    private double foot() {
-        return 0.2;
+        place.addNewH().setVal(1 - top - FOOT);
     }
 
     private void axis(Axis axis, long id, long other, STAxPos.Enum side, boolean rows, STCrosses.Enum crosses) {
@@ -84,7 +84,7 @@ final class NativeAxes {
         format.setSourceLinked(false);
         ax.addNewMajorTickMark().setVal(rows ? STTickMark.NONE : STTickMark.OUT);
         ax.addNewMinorTickMark().setVal(STTickMark.NONE);
-        ax.addNewTickLblPos().setVal(rows ? STTickLblPos.NONE : STTickLblPos.LOW);
+        ax.addNewTickLblPos().setVal(rows ? STTickLblPos.NONE : STTickLblPos.NEXT_TO);
         strokes.line(ax.addNewSpPr(), Trace.SOLID, Ink.GREY.rgb(), 1);
         var text = ax.addNewTxPr();
         text.addNewBodyPr();
@@ -97,21 +97,25 @@ final class NativeAxes {
         ax.addNewMajorUnit().setVal(axis.fold(scale -> step(scale.ticks()), r -> 1.0));
     }
 
-    private int title(CTValAx ax, String title) {
-        if (!title.isEmpty()) {
-            var set = ax.addNewTitle();
-            var rich = set.addNewTx().addNewRich();
-            rich.addNewBodyPr();
-            var run = rich.addNewP().addNewR();
-            var properties = run.addNewRPr();
-            properties.setSz((int) Math.round(look.size() * 100));
-            properties.setB(false);
-            Strokes.colour(properties.addNewSolidFill(), Ink.INK.rgb());
-            properties.addNewLatin().setTypeface(look.face());
-            run.setT(title);
-            set.addNewOverlay().setVal(false);
+    private int title(CTValAx ax, String text) {
+        if (!text.isEmpty()) {
+            title(ax.addNewTitle(), text, look);
         }
-        return title.length();
+        return text.length();
+    }
+
+    /** Sets the title of a chart or an axis. */
+    static void title(CTTitle title, String text, NativeLook look) {
+        var rich = title.addNewTx().addNewRich();
+        rich.addNewBodyPr();
+        var run = rich.addNewP().addNewR();
+        var properties = run.addNewRPr();
+        properties.setSz((int) Math.round(look.size() * 100));
+        properties.setB(false);
+        Strokes.colour(properties.addNewSolidFill(), Ink.INK.rgb());
+        properties.addNewLatin().setTypeface(look.face());
+        run.setT(text);
+        title.addNewOverlay().setVal(false);
     }
 
     private static double step(List<Axis.Tick> ticks) {

@@ -8,16 +8,16 @@ import comparand.document.chart.Panel;
 import comparand.document.chart.Ribbon;
 import comparand.document.chart.Rule;
 import comparand.document.chart.Series;
-import comparand.document.chart.Series.Point;
 import comparand.document.chart.Trace;
+import comparand.write.chart.Drawn.Dot;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import org.apache.poi.xddf.usermodel.chart.XDDFChart;
 
 /**
  * Fills a chart of an office file with a panel, as a scatter chart that can be edited: marks by shape, intervals as error
- * bars, margins as dashed outlines, names and labels as text.
+ * bars or lines, margins as dashed outlines, names and labels as text.
  */
 public final class NativeChart {
 
@@ -26,6 +26,7 @@ public final class NativeChart {
     private final Panel panel;
     private final Block block;
     private final ScatterPlot plot;
+    private final List<Drawn> all = new ArrayList<>();
 
     private NativeChart(Panel panel, Block block, ScatterPlot plot) {
         this.panel = panel;
@@ -52,6 +53,12 @@ public final class NativeChart {
         panel.rules().forEach(this::rule);
         panel.series().forEach(this::series);
         panel.up().fold(scale -> scale.ticks().size(), this::names);
+        // some programs lose a series that is shorter than a later one, unless the longest comes first
+        all.stream().max(Comparator.comparingInt(d -> d.dots().size())).ifPresent(longest -> {
+            all.remove(longest);
+            all.add(0, longest);
+        });
+        all.forEach(d -> plot.series(d, block.write(d)));
         plot.finish();
     }
 
@@ -101,51 +108,28 @@ public final class NativeChart {
                         : List.of(at(foot, rule.at(), ""), at(end, rule.at(), rule.label())));
     }
 
-    private void line(String name, Ink ink, Trace trace, List<Point> points) {
-        if (points.size() > 1) {
-            // a line without a mark; its name is what is written at it
-            series(new Series(name.isBlank() ? " " + trace : name, Mark.NONE, trace, ink, points, ""));
+    private void line(String name, Ink ink, Trace trace, List<Dot> dots) {
+        if (dots.size() > 1) {
+            all.add(new Drawn(name, Mark.NONE, trace, ink, dots, false));
         }
     }
 
-    private static Point at(double across, double up, String label) {
-        return new Point(across, up, Optional.empty(), Optional.empty(), label);
+    private static Dot at(double across, double up, String label) {
+        return Dot.of(across, up, label);
     }
 
     private void series(Series series) {
-        var points = new ArrayList<>(series.points());
-        if (!series.endLabel().isEmpty()) {
-            var last = points.remove(points.size() - 1);
-            points.add(new Point(
-                    last.across(),
-                    last.up(),
-                    last.acrossInterval(),
-                    last.upInterval(),
-                    last.label().isEmpty() ? series.endLabel() : last.label() + ", " + series.endLabel()));
-        }
-        var written = block.write(
-                series.name().strip(), points.stream().map(NativeChart::line).toList());
-        plot.series(series, points, written);
-    }
-
-    private static Block.Line line(Point p) {
-        return new Block.Line(
-                p.label(),
-                p.across(),
-                p.up(),
-                p.acrossInterval().map(i -> new double[] {p.across() - i.low(), i.high() - p.across()}),
-                p.upInterval().map(i -> new double[] {p.up() - i.low(), i.high() - p.up()}));
+        Drawn.intervals(series).ifPresent(all::add);
+        all.add(Drawn.of(series));
     }
 
     /** An axis of numbers has no names; they are labels of points that are not seen, at its left end. */
     private int names(Axis.Rows rows) {
-        var points = new ArrayList<Point>();
+        var dots = new ArrayList<Dot>();
         for (int i = 0; i < rows.names().size(); i++) {
-            points.add(at(panel.across().from(), i, rows.names().get(i)));
+            dots.add(at(panel.across().from(), i, rows.names().get(i)));
         }
-        var names = new Series(" ", Mark.NONE, Trace.NONE, Ink.INK, points, "");
-        var written = block.write("", points.stream().map(NativeChart::line).toList());
-        plot.names(names, points, written);
-        return points.size();
+        all.add(new Drawn("", Mark.NONE, Trace.NONE, Ink.INK, dots, true));
+        return dots.size();
     }
 }

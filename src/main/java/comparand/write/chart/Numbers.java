@@ -1,6 +1,6 @@
 package comparand.write.chart;
 
-import comparand.document.chart.Series.Point;
+import comparand.write.chart.Drawn.Dot;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -12,12 +12,12 @@ final class Numbers {
     private Numbers() {}
 
     /** One entry a point; a point without a number has none. */
-    static void fill(CTNumData cache, List<Point> points, Function<Point, Optional<Double>> number) {
+    static void fill(CTNumData cache, List<Dot> dots, Function<Dot, Optional<Double>> number) {
         cache.setFormatCode("General");
-        cache.addNewPtCount().setVal(points.size());
-        for (int i = 0; i < points.size(); i++) {
+        cache.addNewPtCount().setVal(dots.size());
+        for (int i = 0; i < dots.size(); i++) {
             int at = i;
-            number.apply(points.get(i)).ifPresent(value -> {
+            number.apply(dots.get(i)).ifPresent(value -> {
                 var pt = cache.addNewPt();
                 pt.setIdx(at);
                 pt.setV(String.valueOf(value));

@@ -1,9 +1,9 @@
 package comparand.write.chart;
 
 import comparand.document.chart.Axis;
-import comparand.document.chart.Ink;
+import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
-import comparand.document.chart.Series.Point;
+import comparand.write.chart.Drawn.Dot;
 import java.util.List;
 import java.util.Locale;
 import org.apache.xmlbeans.XmlCursor;
@@ -19,7 +19,7 @@ final class PointLabels {
     private static final String MAIN = "http://schemas.openxmlformats.org/drawingml/2006/main";
 
     /** Beyond this share of the axis a label stands to the left of its point. */
-    private static final double LATE = 0.6;
+    private static final double LATE = 0.7;
 
     private final Panel panel;
     private final NativeLook look;
@@ -29,23 +29,21 @@ final class PointLabels {
         this.look = look;
     }
 
-    void add(CTScatterSer ser, List<Point> points, int rgb) {
-        if (points.stream().anyMatch(p -> !p.label().isEmpty())) {
-            write(ser, points, rgb, false);
+    void add(CTScatterSer ser, Drawn drawn) {
+        if (drawn.dots().stream().allMatch(d -> d.label().isEmpty())) {
+            return;
         }
-    }
-
-    /** Names of rows, to the left. */
-    void names(CTScatterSer ser, List<Point> points) {
-        write(ser, points, Ink.INK.rgb(), true);
-    }
-
-    private void write(CTScatterSer ser, List<Point> points, int rgb, boolean left) {
         try (XmlCursor cursor = ser.addNewDLbls().newCursor()) {
             cursor.toEndToken();
-            for (int i = 0; i < points.size(); i++) {
-                if (!points.get(i).label().isEmpty()) {
-                    label(cursor, i, points.get(i).label(), left ? "l" : position(points.get(i)), rgb);
+            for (int i = 0; i < drawn.dots().size(); i++) {
+                var dot = drawn.dots().get(i);
+                if (!dot.label().isEmpty()) {
+                    label(
+                            cursor,
+                            i,
+                            dot.label(),
+                            position(drawn, dot),
+                            drawn.ink().rgb());
                 }
             }
             shows(cursor, false);
@@ -53,12 +51,15 @@ final class PointLabels {
     }
 
     /** Top, left or right. */
-    private String position(Point point) {
-        double along = (point.across() - panel.across().from())
-                / (panel.across().to() - panel.across().from());
-        if (panel.up() instanceof Axis.Rows && point.acrossInterval().isPresent()) {
+    private String position(Drawn drawn, Dot dot) {
+        if (drawn.names()) {
+            return "l";
+        }
+        if (drawn.mark() == Mark.NONE || (drawn.mark() == Mark.FILLED_CIRCLE && panel.up() instanceof Axis.Rows)) {
             return "t";
         }
+        double along = (dot.across().orElse(0.0) - panel.across().from())
+                / (panel.across().to() - panel.across().from());
         return along > LATE ? "l" : "r";
     }
 

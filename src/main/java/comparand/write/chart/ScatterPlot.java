@@ -1,18 +1,16 @@
 package comparand.write.chart;
 
 import comparand.document.chart.Axis;
+import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
-import comparand.document.chart.Series;
-import comparand.document.chart.Series.Extent;
-import comparand.document.chart.Series.Point;
 import comparand.document.chart.Trace;
-import java.util.List;
+import comparand.write.chart.Drawn.Dot;
 import java.util.Optional;
 import java.util.function.Function;
 import org.apache.poi.xddf.usermodel.chart.XDDFChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTErrBars;
-import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumDataSource;
+import org.openxmlformats.schemas.drawingml.x2006.chart.CTNumRef;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTPlotArea;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterChart;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterSer;
@@ -25,8 +23,6 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.STScatterStyle;
 /** The scatter chart itself, element by element; every number is both referred to and kept beside the reference. */
 final class ScatterPlot {
 
-    private static final int ACROSS = 2;
-    private static final int UP = 3;
     /** How long the stem of a value that is not compared is, in rows. */
     private static final double STEM = 0.3;
 
@@ -36,6 +32,8 @@ final class ScatterPlot {
     private final CTScatterChart scatter;
     private final Strokes strokes;
     private final PointLabels labels;
+    private static final double FRAME = 0.75;
+
     private int count;
 
     ScatterPlot(XDDFChart target, Panel panel, NativeLook look) {
@@ -47,7 +45,13 @@ final class ScatterPlot {
         if (chart.isSetAutoTitleDeleted()) {
             chart.unsetAutoTitleDeleted();
         }
-        chart.addNewAutoTitleDeleted().setVal(true);
+        chart.addNewAutoTitleDeleted().setVal(panel.heading().isEmpty());
+        if (!panel.heading().isEmpty()) {
+            NativeAxes.title(chart.addNewTitle(), panel.heading(), look);
+        }
+        if (panel.framed()) {
+            strokes.line(target.getCTChartSpace().addNewSpPr(), Trace.SOLID, Ink.GREY.rgb(), FRAME);
+        }
         this.area = chart.getPlotArea() == null ? chart.addNewPlotArea() : chart.getPlotArea();
         this.scatter = area.addNewScatterChart();
         scatter.addNewScatterStyle().setVal(STScatterStyle.LINE_MARKER);
@@ -63,31 +67,18 @@ final class ScatterPlot {
         chart.getDispBlanksAs().setVal(STDispBlanksAs.GAP);
     }
 
-    void series(Series series, List<Point> points, Block.Written written) {
-        var ser = begun(series.name(), points, written);
-        int rgb = series.ink().rgb();
-        strokes.line(ser.addNewSpPr(), series.trace(), rgb, look.line());
-        strokes.mark(ser.addNewMarker(), series.mark(), rgb);
-        labels.add(ser, points, series.ink().rgb());
-        bars(ser, points, written, rgb, STErrDir.X, Point::acrossInterval, Point::across, 4);
-        bars(ser, points, written, rgb, STErrDir.Y, Point::upInterval, Point::up, 6);
-        stem(ser, series);
-        values(ser, points, written);
+    void series(Drawn drawn, Block.Written written) {
+        var ser = begun(drawn, written);
+        int rgb = drawn.ink().rgb();
+        strokes.line(ser.addNewSpPr(), drawn.trace(), rgb, look.line());
+        strokes.mark(ser.addNewMarker(), drawn.mark(), rgb);
+        labels.add(ser, drawn);
+        bars(ser, drawn, written);
+        stem(ser, drawn);
+        values(ser, drawn, written);
     }
 
-    /** The names of rows, to the left of the points. */
-    void names(Series series, List<Point> points, Block.Written written) {
-        var ser = begun("", points, written);
-        strokes.line(ser.addNewSpPr(), Trace.NONE, series.ink().rgb(), look.line());
-        strokes.mark(ser.addNewMarker(), Mark.NONE, series.ink().rgb());
-        labels.names(ser, points);
-        values(ser, points, written);
-    }
-
-    private CTScatterSer begun(String name, List<Point> points, Block.Written written) {
-        if (points.isEmpty()) {
-            throw new IllegalArgumentException("a series of a chart has points");
-        }
+    private CTScatterSer begun(Drawn drawn, Block.Written written) {
         var ser = scatter.addNewSer();
         ser.addNewIdx().setVal(count);
         ser.addNewOrder().setVal(count++);
@@ -97,62 +88,40 @@ final class ScatterPlot {
         cache.addNewPtCount().setVal(1);
         var pt = cache.addNewPt();
         pt.setIdx(0);
-        pt.setV(name);
+        pt.setV(drawn.name());
         return ser;
     }
 
-    private static void values(CTScatterSer ser, List<Point> points, Block.Written written) {
-        var x = ser.addNewXVal().addNewNumRef();
-        x.setF(written.range(ACROSS));
-        Numbers.fill(x.addNewNumCache(), points, p -> Optional.of(p.across()));
-        var y = ser.addNewYVal().addNewNumRef();
-        y.setF(written.range(UP));
-        Numbers.fill(y.addNewNumCache(), points, p -> Optional.of(p.up()));
+    private static void values(CTScatterSer ser, Drawn drawn, Block.Written written) {
+        numbers(ser.addNewXVal().addNewNumRef(), drawn, written.range(Block.ACROSS), Dot::across);
+        numbers(ser.addNewYVal().addNewNumRef(), drawn, written.range(Block.UP), Dot::up);
         ser.addNewSmooth().setVal(false);
     }
 
-    private void bars(
-            CTScatterSer ser,
-            List<Point> points,
-            Block.Written written,
-            int rgb,
-            STErrDir.Enum direction,
-            Function<Point, Optional<Extent>> interval,
-            Function<Point, Double> at,
-            int column) {
-        if (points.stream().allMatch(p -> interval.apply(p).isEmpty())) {
+    private static void numbers(CTNumRef reference, Drawn drawn, String range, Function<Dot, Optional<Double>> number) {
+        reference.setF(range);
+        Numbers.fill(reference.addNewNumCache(), drawn.dots(), number);
+    }
+
+    private void bars(CTScatterSer ser, Drawn drawn, Block.Written written) {
+        if (drawn.dots().stream().allMatch(d -> d.upInterval().isEmpty())) {
             return;
         }
         var bars = ser.addNewErrBars();
-        bars.addNewErrDir().setVal(direction);
+        bars.addNewErrDir().setVal(STErrDir.Y);
         bars.addNewErrBarType().setVal(STErrBarType.BOTH);
         bars.addNewErrValType().setVal(STErrValType.CUST);
         bars.addNewNoEndCap().setVal(false);
         // programs draw bars from the kept numbers; without them they would not be seen
-        distances(
-                bars.addNewPlus(),
-                points,
-                written.range(column + 1),
-                p -> interval.apply(p).map(i -> i.high() - at.apply(p)));
-        distances(
-                bars.addNewMinus(),
-                points,
-                written.range(column),
-                p -> interval.apply(p).map(i -> at.apply(p) - i.low()));
-        strokes.line(bars.addNewSpPr(), Trace.SOLID, rgb, look.line());
-    }
-
-    private static void distances(
-            CTNumDataSource source, List<Point> points, String range, Function<Point, Optional<Double>> distance) {
-        var reference = source.addNewNumRef();
-        reference.setF(range);
-        Numbers.fill(reference.addNewNumCache(), points, distance);
+        numbers(bars.addNewPlus().addNewNumRef(), drawn, written.range(Block.ABOVE), Dot::above);
+        numbers(bars.addNewMinus().addNewNumRef(), drawn, written.range(Block.BELOW), Dot::below);
+        strokes.line(bars.addNewSpPr(), Trace.SOLID, drawn.ink().rgb(), look.line());
     }
 
     /** Rows leave room for the stem by which a copy in grey tells what is not compared, or was converted. */
-    private void stem(CTScatterSer ser, Series series) {
-        boolean apart = series.mark() == Mark.HOLLOW_DIAMOND || series.mark() == Mark.HOLLOW_DIAMOND_ASKED;
-        if (!(panel.up() instanceof Axis.Rows) || (!apart && series.mark() != Mark.FILLED_SQUARE_WITH_TAIL)) {
+    private void stem(CTScatterSer ser, Drawn drawn) {
+        boolean apart = drawn.mark() == Mark.HOLLOW_DIAMOND || drawn.mark() == Mark.HOLLOW_DIAMOND_ASKED;
+        if (!(panel.up() instanceof Axis.Rows) || (!apart && drawn.mark() != Mark.FILLED_SQUARE_WITH_TAIL)) {
             return;
         }
         CTErrBars bars = ser.addNewErrBars();
@@ -164,7 +133,7 @@ final class ScatterPlot {
         strokes.line(
                 bars.addNewSpPr(),
                 apart ? Trace.DOTTED : Trace.SOLID,
-                series.ink().rgb(),
+                drawn.ink().rgb(),
                 look.line());
     }
 

@@ -2,6 +2,7 @@ package comparand.write.chart;
 
 import comparand.document.chart.Mark;
 import comparand.document.chart.Trace;
+import javax.xml.namespace.QName;
 import org.openxmlformats.schemas.drawingml.x2006.chart.CTMarker;
 import org.openxmlformats.schemas.drawingml.x2006.chart.STMarkerStyle;
 import org.openxmlformats.schemas.drawingml.x2006.main.CTShapeProperties;
@@ -12,7 +13,8 @@ import org.openxmlformats.schemas.drawingml.x2006.main.STPresetLineDashVal;
 final class Strokes {
 
     private static final int EMU_PER_POINT = 12_700;
-    private static final int WHITE = 0xFFFFFF;
+    /** How far a hollow mark is thinned out; a program that draws no outlines would not show a white one. */
+    private static final double PALE = 0.3;
 
     private final NativeLook look;
 
@@ -43,10 +45,17 @@ final class Strokes {
         if (mark == Mark.NONE) {
             return;
         }
-        marker.addNewSize().setVal((short) (mark == Mark.SMALL_DOT ? Math.max(2, look.mark() / 2) : look.mark()));
+        size(marker, mark == Mark.SMALL_DOT ? Math.max(2, look.mark() / 2) : look.mark());
         var properties = marker.addNewSpPr();
-        colour(properties.addNewSolidFill(), hollow(mark) ? WHITE : rgb);
+        colour(properties.addNewSolidFill(), hollow(mark) ? pale(rgb) : rgb);
         line(properties, Trace.SOLID, rgb, look.line());
+    }
+
+    /** The type of this attribute is not among those the library brings, so it is written as plain text. */
+    private static void size(CTMarker marker, int points) {
+        try (var cursor = marker.addNewSize().newCursor()) {
+            cursor.setAttributeText(new QName("val"), String.valueOf(points));
+        }
     }
 
     private static STMarkerStyle.Enum symbol(Mark mark) {
@@ -57,6 +66,14 @@ final class Strokes {
             case FILLED_TRIANGLE, HOLLOW_TRIANGLE -> STMarkerStyle.TRIANGLE;
             case NONE -> STMarkerStyle.NONE;
         };
+    }
+
+    private static int pale(int rgb) {
+        int mixed = 0;
+        for (int shift = 16; shift >= 0; shift -= 8) {
+            mixed |= (int) Math.round(255 - (255 - ((rgb >> shift) & 0xFF)) * PALE) << shift;
+        }
+        return mixed;
     }
 
     private static boolean hollow(Mark mark) {

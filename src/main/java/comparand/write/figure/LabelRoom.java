@@ -90,11 +90,13 @@ final class LabelRoom {
                             new Spot(box.left() - 0.8, box.bottom())),
                     Paint.filled(Type.WHITE));
         }
-        var anchor = switch (c.side) {
-            case RIGHT, ABOVE_RIGHT, BELOW_RIGHT -> Lettering.Anchor.START;
-            case LEFT, ABOVE_LEFT, BELOW_LEFT -> Lettering.Anchor.END;
-            case ABOVE, BELOW -> Lettering.Anchor.MIDDLE;
-        };
+        var anchor = c.lines.size() > 1
+                ? Lettering.Anchor.START
+                : switch (c.side) {
+                    case RIGHT, ABOVE_RIGHT, BELOW_RIGHT -> Lettering.Anchor.START;
+                    case LEFT, ABOVE_LEFT, BELOW_LEFT -> Lettering.Anchor.END;
+                    case ABOVE, BELOW -> Lettering.Anchor.MIDDLE;
+                };
         double x = switch (anchor) {
             case START -> c.box.left();
             case END -> c.box.right();

@@ -30,6 +30,7 @@ final class PanelDrawing {
     private final Box strip;
 
     private final List<Tag> tags = new ArrayList<>();
+    private final List<Tag> margins = new ArrayList<>();
 
     PanelDrawing(PanelFrame frame, Places places, double strip, Measure measure, Surface surface) {
         this.frame = frame;
@@ -69,6 +70,8 @@ final class PanelDrawing {
         frame.panel().series().forEach(s -> s.points().forEach(p -> intervals(s, p)));
         frame.panel().series().forEach(s -> s.points().forEach(p -> mark(s, p)));
         frame.panel().series().forEach(this::labels);
+        // the label of a margin gives way to those of numbers
+        tags.addAll(margins);
         var tooLow = new TreeSet<Integer>();
         for (var tag : tags) {
             if (!room.write(tag, surface, last)) {
@@ -99,10 +102,10 @@ final class PanelDrawing {
         }
         if (throughout(frame, area)) {
             var edge = new Box(box.right(), strip.bottom(), box.right(), strip.bottom());
-            tags.add(above(area.label(), edge, List.of(Tag.Side.ABOVE_LEFT, Tag.Side.ABOVE_RIGHT, Tag.Side.ABOVE)));
+            margins.add(above(area.label(), edge, List.of(Tag.Side.ABOVE_LEFT, Tag.Side.ABOVE_RIGHT, Tag.Side.ABOVE)));
         } else {
             double middle = (area.fromUp() + area.toUp()) / 2;
-            tags.add(new Tag(area.label(), box, Tag.BESIDE, places.bounds(middle), Type.grey(), places.row(middle)));
+            margins.add(new Tag(area.label(), box, Tag.BESIDE, places.bounds(middle), Type.grey(), places.row(middle)));
         }
     }
 

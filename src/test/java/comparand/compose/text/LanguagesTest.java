@@ -19,29 +19,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** A language is one file of words: all say the same things under the same keys, each written in one manner. */
 class LanguagesTest {
 
-    /** Kinds of text by how their keys begin: those that are sentences end with a full stop, the others never do. */
-    private static final Set<String> SENTENCES = Set.of(
-            "distortion.",
-            "qualifies.",
-            "caution.",
-            "better.",
-            "margin-line",
-            "scenario.lead",
-            "scenario.none",
-            "scenario.some",
-            "table.said.",
-            "gaps.",
-            "matters.",
-            "settle.",
-            "committee.",
-            "figure.alt.",
-            "figure.message.",
-            "figure.note.",
-            "letter.says.",
-            "request.why.",
-            "table.no-local",
-            "table.no-published");
-
     /** Signs and abbreviations. */
     private static final Set<String> NO_SENTENCES =
             Set.of("decimal-sign", "thousands-sign", "col.number", "not-reported-short", "figure.alt.apart");
@@ -137,7 +114,7 @@ class LanguagesTest {
         var texts = WordsTest.read(file);
         var wrong = new ArrayList<String>();
         texts.forEach((key, text) -> {
-            boolean sentence = SENTENCES.stream().anyMatch(key::startsWith);
+            boolean sentence = WordForms.SENTENCES.stream().anyMatch(key::startsWith);
             boolean stopped = text.endsWith(".") || text.endsWith("{better}");
             if (sentence != stopped && !NO_SENTENCES.contains(key) && !key.startsWith("short.")) {
                 wrong.add(key + "=" + text);

@@ -3,28 +3,13 @@ package comparand.compose.text;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import comparand.metric.Better;
-import comparand.metric.Effect;
-import comparand.model.Answer;
-import comparand.model.ConditionVerdict;
-import comparand.model.Missing;
-import comparand.model.Needed;
-import comparand.model.PlanAim;
-import comparand.model.Planned;
-import comparand.model.PlanningSd;
-import comparand.model.SetAside;
-import comparand.model.SourcesTogether;
-import comparand.model.Standing;
 import comparand.model.Step;
-import comparand.model.Verdict;
-import comparand.stat.LocalMean;
 import comparand.support.Built;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -46,46 +31,6 @@ class WordsTest {
     private static final Path FILE = FOLDER.resolve("words-en.properties");
     static final Pattern PLACE = Pattern.compile("\\{([^}]*)}");
 
-    /** Why a value stands alone. */
-    private static final List<String> ALONE = List.of("claim", "no-local", "no-present");
-
-    /** What is added to a beginning while the program runs. */
-    private static final Map<String, Collection<String>> ENDINGS = Map.ofEntries(
-            Map.entry("step.", names(Step.Kind.values())),
-            Map.entry("centres.mean.", names(LocalMean.Rule.values())),
-            Map.entry("together.place.", names(SourcesTogether.Place.values())),
-            Map.entry("together.without.", List.of("same", "other", "few")),
-            Map.entry("together.label.", List.of("ESTIMATED", "DIGITISED")),
-            Map.entry("standing.", names(Standing.values())),
-            Map.entry("map.", names(Standing.values())),
-            Map.entry("verdict.", names(Verdict.values())),
-            Map.entry("verdict.nominal.", names(Verdict.values())),
-            Map.entry("answer.untestable.", names(Answer.NotTestable.Why.values())),
-            Map.entry("answer.lacking.", WordCalls.inFile("AnswerText.java", "-> \"(\\w+)\";")),
-            Map.entry("better.", names(Better.values())),
-            Map.entry("fate.", List.of("dropped", "held", "remarked")),
-            Map.entry("favourable.", names(Better.values())),
-            Map.entry("unpaired.", ALONE),
-            Map.entry("to-pair.", ALONE),
-            Map.entry("mark.", names(ConditionVerdict.Mark.values())),
-            Map.entry("effect.", names(Effect.values())),
-            Map.entry("role.", List.of("decides", "qualifies")),
-            Map.entry("aside.", names(SetAside.Reason.values())),
-            Map.entry("distortion.number.", List.of("higher", "lower")),
-            Map.entry("distortion.device.", List.of("higher", "lower", "none", "unknown")),
-            Map.entry("distortion.", List.of("none", "unknown")),
-            Map.entry("gap.", List.of("margin", "no-margin", "declared", "asked", "unlike", "sources")),
-            Map.entry("missing.", names(Missing.What.values())),
-            Map.entry("settle.", names(PlanAim.Kind.values())),
-            Map.entry("settle.sd.", names(PlanningSd.From.values())),
-            Map.entry("needed.", names(Needed.Kind.values())),
-            Map.entry("needed.brief.", names(Needed.Kind.values())),
-            Map.entry("needed.where.", names(Planned.Groups.values())),
-            Map.entry("sheet.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
-            Map.entry("sheet.about.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
-            Map.entry("key.", WordCalls.keyRows()),
-            Map.entry("caution.", List.of("1", "2", "3", "4", "5", "6", "7", "8")));
-
     /** Steps that neither library takes; {@code spec/pairs} has a case of each and says its text. */
     private static final Set<String> IN_SPECIFICATIONS = Set.of("READ_OFF", "REGRESSED", "VOLUME_BASIS");
 
@@ -97,8 +42,8 @@ class WordsTest {
     @Test
     @DisplayName("every beginning of a key in the source has its endings listed here, and none is listed in vain")
     void beginnings() {
-        assertThat(WordCalls.prefixes()).isEqualTo(new TreeSet<>(ENDINGS.keySet()));
-        assertThat(ENDINGS)
+        assertThat(WordCalls.prefixes()).isEqualTo(new TreeSet<>(WordForms.ENDINGS.keySet()));
+        assertThat(WordForms.ENDINGS)
                 .allSatisfy((beginning, endings) ->
                         assertThat(endings).as(beginning).isNotEmpty());
     }
@@ -183,13 +128,13 @@ class WordsTest {
         assertThatThrownBy(() -> en.say("not-a-key")).hasMessageContaining("not-a-key");
         assertThatThrownBy(() -> Words.of("xx")).hasMessageContaining("words-xx.properties");
         assertThat(en.cautions())
-                .hasSize(ENDINGS.getOrDefault("caution.", List.of()).size());
+                .hasSize(WordForms.ENDINGS.getOrDefault("caution.", List.of()).size());
     }
 
     /** All keys that the source puts together while the program runs. */
     private static Set<String> composed() {
         var keys = new TreeSet<String>();
-        ENDINGS.forEach((beginning, endings) -> endings.forEach(e -> keys.add(beginning + e)));
+        WordForms.ENDINGS.forEach((beginning, endings) -> endings.forEach(e -> keys.add(beginning + e)));
         return keys;
     }
 
@@ -197,7 +142,7 @@ class WordsTest {
         return Stream.concat(
                         call.keys().stream().filter(k -> !k.matches("\\w*")),
                         call.prefixes().stream()
-                                .flatMap(b -> ENDINGS.getOrDefault(b, List.of()).stream()
+                                .flatMap(b -> WordForms.ENDINGS.getOrDefault(b, List.of()).stream()
                                         .map(e -> b + e)))
                 .toList();
     }
