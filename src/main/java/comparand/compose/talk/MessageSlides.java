@@ -162,7 +162,7 @@ final class MessageSlides {
     private Table table(Metric metric, List<List<Cell>> rows) {
         return new Table(
                 "Message" + metric.id().replace("-", ""),
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 List.of(
                         cells.name("col.device", 17),
                         cells.text("talk.col.result", 25),
@@ -225,7 +225,7 @@ final class MessageSlides {
         }
         var table = new Table(
                 "Message" + metric.id().replace("-", ""),
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 List.of(cells.name("col.device", 30), cells.text("col.events", 70)),
                 rows.isEmpty() ? List.of(cells.nothing(2)) : rows,
                 List.of());
@@ -278,7 +278,7 @@ final class MessageSlides {
     private Table shownTable(Metric metric, List<List<Cell>> rows) {
         return new Table(
                 "Message" + metric.id().replace("-", ""),
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 List.of(cells.name("col.device", 16), cells.text("talk.col.pair", 30), cells.text("col.why", 50)),
                 rows,
                 List.of());

@@ -136,7 +136,7 @@ final class NotKnownSlide {
         return say(
                 "talk.card",
                 "metric",
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 "device",
                 run.names().brief(device));
     }

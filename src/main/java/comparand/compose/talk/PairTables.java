@@ -45,7 +45,7 @@ final class PairTables {
         }
         return new Table(
                 "Pairs" + metric.id().replace("-", ""),
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 List.of(
                         cells.name("talk.col.row", 22),
                         cells.text("talk.col.pair", 22),
@@ -110,7 +110,7 @@ final class PairTables {
                 .toList();
         return new Table(
                 "Trail" + metric.id().replace("-", ""),
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 List.of(
                         cells.name("col.device", 20),
                         cells.text("talk.col.value", 16),

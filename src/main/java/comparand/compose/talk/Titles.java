@@ -40,7 +40,7 @@ final class Titles {
 
     /** How often it happened in all, where that was counted. */
     String events(Metric metric) {
-        var name = ConditionLine.upperFirst(metric.name());
+        var name = ConditionLine.upperFirst(run.terms().metric(metric));
         return run.compared().matched().evidence().localResults().stream()
                 .filter(c -> c.metric().equals(metric) && c.device().equals(Comparand.ALL_DEVICES))
                 .map(Comparand::summary)
@@ -61,7 +61,7 @@ final class Titles {
     String shown(Metric metric) {
         return fitting(List.of(
                 say("talk.title.shown", "metric", run.terms().metric(metric)),
-                say("talk.title.shown.brief", "metric", ConditionLine.upperFirst(metric.name()))));
+                say("talk.title.shown.brief", "metric", ConditionLine.upperFirst(run.terms().metric(metric)))));
     }
 
     private List<String> sentences(Comparison c) {
