@@ -3,6 +3,7 @@ package comparand.app;
 import comparand.document.Document;
 import comparand.document.publication.Publication;
 import comparand.write.DocumentWriter;
+import comparand.write.docx.TextWriter;
 import comparand.write.json.ResultJson;
 import comparand.write.json.ResultSchema;
 import comparand.write.pdf.PdfDocumentWriter;
@@ -112,6 +113,8 @@ final class Output {
             }
         }
         names.addAll(new FigureFiles(folder).write(publication));
+        Checksums.write(folder);
+        names.add(Checksums.FILE);
         return names;
     }
 
@@ -119,8 +122,8 @@ final class Output {
         return switch (form) {
             case WORKBOOK -> List.of(new WorkbookWriter());
             case WIDE_PAGES, PAGES -> List.of(new PdfDocumentWriter());
-            case LETTER -> List.of(new PlainTextWriter());
-            case TEXT -> throw new IllegalStateException("nobody writes text documents yet");
+            case LETTER -> List.of(new PlainTextWriter(), new TextWriter());
+            case TEXT -> List.of(new TextWriter());
         };
     }
 

@@ -3,6 +3,7 @@ package comparand.compose;
 import comparand.compose.brief.Brief;
 import comparand.compose.brief.Letters;
 import comparand.compose.figure.FigureSet;
+import comparand.compose.manuscript.Manuscript;
 import comparand.compose.results.ResultSets;
 import comparand.compose.table.EvidenceTable;
 import comparand.compose.table.Workbook;
@@ -124,7 +125,11 @@ public final class Composer {
     }
 
     private Publication manuscript(Setting s) {
-        return new Publication(s.results(), List.of(), List.of(), new FigureSet(s.run()).alone(s.edition()));
+        var template = templates.manuscript();
+        boolean numbered = template.lineNumbers().map(l -> l.value().isYes()).orElse(false);
+        var look = Layout.of(template.look(), Optional.empty(), templates).withLineNumbers(numbered);
+        var draft = new Manuscript(s.run(), s.edition(), facts, s.results(), template, look).document();
+        return new Publication(s.results(), List.of(draft), List.of(), new FigureSet(s.run()).alone(s.edition()));
     }
 
     /** What a document is composed from: the run and its results in one wording, and what every document says of itself. */

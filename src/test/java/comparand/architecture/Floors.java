@@ -23,6 +23,7 @@ final class Floors {
         // floor 0
         room("diag");
         room("stat").with("org.apache.commons.math3", "org.apache.commons.rng", "org.apache.commons.statistics");
+        room("cite").with("de.undercouch.citeproc", "org.apache.commons.text");
         room("document", "document.chart");
         room("document.chart");
         room("document.talk", "document", "document.chart");
@@ -76,6 +77,17 @@ final class Floors {
                 "document.talk.layout",
                 "document.result");
         stage(
+                "compose.manuscript",
+                "cite",
+                "compose.text",
+                "compose.results",
+                "compose.table",
+                "compose.figure",
+                "model.template",
+                "document",
+                "document.chart",
+                "document.result");
+        stage(
                 "compose",
                 "compose.brief",
                 "compose.text",
@@ -83,6 +95,7 @@ final class Floors {
                 "compose.table",
                 "compose.talk",
                 "compose.figure",
+                "compose.manuscript",
                 "model.template",
                 "document",
                 "document.chart",
@@ -100,6 +113,8 @@ final class Floors {
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas");
         room("write.pptx", "write.chart", "document", "document.chart", "document.talk", "document.talk.layout")
                 .with("org.apache.poi", "org.openxmlformats.schemas");
+        room("write.docx", "write", "write.figure", "document", "document.chart")
+                .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
         room("write.text", "write", "document");
         // floor 5

@@ -51,6 +51,9 @@ public final class FigureSet {
                         .chart()
                         .ifPresent(c -> add(Kind.LIKE_WITH_LIKE, metric, c)));
         new IntervalLadder(run, metric).chart().ifPresent(c -> add(Kind.LADDER, metric, c));
+        FlowCurve.of(run, metric).ifPresent(c -> add(Kind.FLOW_CURVE, metric, c));
+        CaseStrip.of(run, metric).forEach(c -> add(Kind.CASES, metric, c));
+        FittedLines.of(run, metric).ifPresent(c -> add(Kind.LINE, metric, c));
     }
 
     private void add(Kind kind, Metric metric, Chart chart) {

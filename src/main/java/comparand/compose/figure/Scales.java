@@ -15,6 +15,8 @@ final class Scales {
     /** Room beyond the outermost value, as a share of the range. */
     private static final double AIR = 0.04;
 
+    private static final double ON_TICK = 1e-9;
+
     private final Figures figures;
 
     Scales(Figures figures) {
@@ -30,9 +32,10 @@ final class Scales {
         double from = low >= 0 ? Math.max(0, low - AIR * range) : low - AIR * range;
         double to = high <= 0 ? Math.min(0, high + AIR * range) : high + AIR * range;
         double step = step((to - from) / MOST_STEPS);
-        long first = (long) Math.floor(from / step + 1e-9);
-        long last = (long) Math.ceil(to / step - 1e-9);
+        long first = (long) Math.floor((onTick(low, step) ? low : from) / step + ON_TICK);
+        long last = (long) Math.ceil((onTick(high, step) ? high : to) / step - ON_TICK);
         int decimals = Rounding.decimalsFor(step, 1);
+        last = Math.max(last, first + 1);
         var ticks = new ArrayList<Axis.Tick>();
         for (long i = first; i <= last; i++) {
             // the decimal that is printed, so that nothing of the multiplication is left in the data
@@ -41,6 +44,10 @@ final class Scales {
         }
         return new Axis.Scale(
                 title, ticks.get(0).at(), ticks.get(ticks.size() - 1).at(), ticks);
+    }
+
+    private static boolean onTick(double value, double step) {
+        return Math.abs(value / step - Math.rint(value / step)) < ON_TICK;
     }
 
     /** The smallest round step that is no smaller. */

@@ -69,7 +69,7 @@ public final class ComparandResults {
                                 .interval(s.estimate().interval(LEVEL))
                                 .label(s.label())
                                 .local(s.local().map(m -> LocalMeans.of(s, m)))
-                                .each(LocalMeans.each(c, s));
+                                .each(LocalMeans.each(c, s, run.dossier()));
                     }
 
                     @Override

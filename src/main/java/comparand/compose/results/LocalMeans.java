@@ -4,7 +4,9 @@ import comparand.compose.text.Kebab;
 import comparand.document.result.ComparandResult.LocalMeanResult;
 import comparand.model.Answer;
 import comparand.model.Comparand;
+import comparand.model.LocalPart;
 import comparand.model.Summary;
+import comparand.model.library.DossierRecord;
 import comparand.model.library.SampleUnit;
 import comparand.stat.Interval;
 import comparand.stat.LocalMean;
@@ -50,11 +52,18 @@ public final class LocalMeans {
                 : Optional.empty();
     }
 
-    /** Results of single units, and of single runs of one unit; never those of patients. */
-    public static List<Double> each(Comparand comparand, Summary.Sampled summary) {
-        boolean units = comparand.sizes().get(SampleUnit.UNITS).isPresent()
-                && comparand.sizes().get(SampleUnit.CASES).isEmpty()
-                && comparand.sizes().get(SampleUnit.PATIENTS).isEmpty();
-        return units && summary.each().size() < FEW ? summary.each() : List.of();
+    /**
+     * Results of single units, and of single runs of one unit. Those of cases only where the dossier lets them be seen, by
+     * hospital: a sum over hospitals would give away a group too small to be shown.
+     */
+    public static List<Double> each(Comparand comparand, Summary.Sampled summary, DossierRecord dossier) {
+        boolean patients = comparand.sizes().get(SampleUnit.CASES).isPresent()
+                || comparand.sizes().get(SampleUnit.PATIENTS).isPresent();
+        boolean units = comparand.sizes().get(SampleUnit.UNITS).isPresent() && !patients;
+        boolean shownCases = patients
+                && dossier.showsCases()
+                && comparand.isLocal(LocalPart.CENTRE)
+                && summary.each().size() >= dossier.smallestGroup();
+        return shownCases || (units && summary.each().size() < FEW) ? summary.each() : List.of();
     }
 }

@@ -78,7 +78,9 @@ public final class ResultSets {
                         .sorted(Diagnostic.ORDER)
                         .map(ResultSets::finding)
                         .toList(),
-                run.words().cautions());
+                run.words().cautions(),
+                new Counts(run).all(),
+                new Limitations(run).all());
     }
 
     private RunResult runResult() {

@@ -13,13 +13,13 @@ import java.util.List;
 import java.util.Optional;
 
 /** What the local results were made from: units and cases by centre and device, use outside the label, the row log. */
-final class LocalDataTables {
+public final class LocalDataTables {
 
     private final Run run;
     private final RowLogResult log;
     private final Cells cells;
 
-    LocalDataTables(Run run, RowLogResult log) {
+    public LocalDataTables(Run run, RowLogResult log) {
         this.run = run;
         this.log = log;
         this.cells = new Cells(run);
@@ -30,7 +30,7 @@ final class LocalDataTables {
     }
 
     /** Units and cases by centre and device, and how many of them were outside the label. */
-    Table counts() {
+    public Table counts() {
         return counts(false);
     }
 

@@ -78,7 +78,7 @@ public final class SharedTables {
                 new Cell.Day(LocalDate.parse(s.checked())));
     }
 
-    Table setAside() {
+    public Table setAside() {
         var columns = List.of(
                 cells.name("col.id", 8),
                 cells.text("col.locator", 12),
@@ -121,7 +121,7 @@ public final class SharedTables {
     }
 
     /** The same in one row a metric, for a page. */
-    Table tolerancesByMetric() {
+    public Table tolerancesByMetric() {
         var columns = List.of(
                 cells.name("col.metric", 26),
                 cells.text("col.decides", 80),

@@ -1,5 +1,6 @@
 package comparand.compose.table;
 
+import comparand.compose.figure.FigureSet;
 import comparand.compose.results.LocalMeans;
 import comparand.compose.text.Cells;
 import comparand.compose.text.ConditionLine;
@@ -59,42 +60,53 @@ public final class Workbook {
     }
 
     public Document document() {
-        var sheets = new LinkedHashMap<String, Table>();
-        sheets.put("questions", questions());
-        sheets.put("compare", new CompareSheet(run).table());
-        sheets.put("together", new TogetherTables(run, cells).sheet());
-        sheets.put("scenarios", new ScenarioTables(run, cells, results.scenarios()).sheet());
-        sheets.put("conditions", conditions.conditions());
-        sheets.put("not-comparable", conditions.notComparable());
-        sheets.put("unknowns", unknowns.sheet());
-        sheets.put("local", local());
-        sheets.put("lines", lines.table());
-        sheets.put("local-data", localData.countsAtSteps());
-        sheets.put("row-log", localData.rowLog());
-        sheets.put("characteristics", shared.characteristics());
-        sheets.put("tolerances", shared.tolerances());
+        var sheets = new LinkedHashMap<String, List<? extends Block>>();
+        sheets.put("questions", List.of(questions()));
+        sheets.put("compare", List.of(new CompareSheet(run).table()));
+        sheets.put("together", List.of(new TogetherTables(run, cells).sheet()));
+        sheets.put("scenarios", List.of(new ScenarioTables(run, cells, results.scenarios()).sheet()));
+        sheets.put("conditions", List.of(conditions.conditions()));
+        sheets.put("not-comparable", List.of(conditions.notComparable()));
+        sheets.put("unknowns", List.of(unknowns.sheet()));
+        sheets.put("local", List.of(local()));
+        sheets.put("lines", List.of(lines.table()));
+        sheets.put("figures", figures());
+        sheets.put("local-data", List.of(localData.countsAtSteps()));
+        sheets.put("row-log", List.of(localData.rowLog()));
+        sheets.put("characteristics", List.of(shared.characteristics()));
+        sheets.put("tolerances", List.of(shared.tolerances()));
         var costs = new CostSheets(run, cells, results.costs());
-        sheets.put("costs", costs.items());
+        sheets.put("costs", List.of(costs.items()));
         if (costs.areSupplied()) {
-            sheets.put("case-costs", costs.perCase());
+            sheets.put("case-costs", List.of(costs.perCase()));
         }
         results.weights().ifPresent(w -> {
-            sheets.put("weights", new WeightSheets(run, cells, w).scores());
-            sheets.put("weights-varied", new WeightVariationSheet(run, cells, w).table());
+            sheets.put("weights", List.of(new WeightSheets(run, cells, w).scores()));
+            sheets.put("weights-varied", List.of(new WeightVariationSheet(run, cells, w).table()));
         });
-        sheets.put("sources", shared.sources());
-        sheets.put("aside", shared.setAside());
-        sheets.put("findings", shared.findings());
-        sheets.put("changes", ChangeSheet.table(run, cells, results.changes()));
-        sheets.put("trail", trail());
+        sheets.put("sources", List.of(shared.sources()));
+        sheets.put("aside", List.of(shared.setAside()));
+        sheets.put("findings", List.of(shared.findings()));
+        sheets.put("changes", List.of(ChangeSheet.table(run, cells, results.changes())));
+        sheets.put("trail", List.of(trail()));
         var sections = new ArrayList<Section>();
         sections.add(readFirst(sheets));
-        sheets.forEach((key, table) -> sections.add(
-                new Section(run.words().say("sheet." + key), run.words().say("sheet.about." + key), List.of(table))));
+        sheets.forEach((key, blocks) -> sections.add(new Section(
+                run.words().say("sheet." + key), run.words().say("sheet.about." + key), List.copyOf(blocks))));
         return new Document(NAME, Document.Form.WORKBOOK, edition, Look.PLAIN, sections);
     }
 
-    private Section readFirst(Map<String, Table> sheets) {
+    private List<Block> figures() {
+        var graphs = new FigureSet(run)
+                .all().stream()
+                        .map(c -> (Block) new Block.Graph(c, c.message()))
+                        .toList();
+        return graphs.isEmpty()
+                ? List.of(new Block.Paragraph(run.words().say("none"), Block.Paragraph.Style.BODY))
+                : graphs;
+    }
+
+    private Section readFirst(Map<String, List<? extends Block>> sheets) {
         var blocks = new ArrayList<Block>();
         blocks.add(about());
         var list = sheets.keySet().stream()
@@ -246,7 +258,7 @@ public final class Workbook {
     }
 
     private Cell each(Comparand c, Summary.Sampled s) {
-        var each = LocalMeans.each(c, s);
+        var each = LocalMeans.each(c, s, run.dossier());
         return each.isEmpty()
                 ? cells.none()
                 : Cell.words(each.stream()

@@ -109,19 +109,17 @@ final class MessageSlides {
         var shown = run.comparisons(metric).stream()
                 .filter(c -> study(c).equals(study(main)))
                 .toList();
-        var compared =
-                shown.stream().filter(c -> c.pairing().standing().isCompared()).toList();
         return new Draft(
                 id(metric),
                 titles.of(main),
                 List.of(new Part.Drawing(new SlideFigure(run).of(figure)), new Part.Points(List.of(sentence(main)))),
-                speeches.strip(compared.isEmpty() ? shown : compared),
+                speeches.strip(shown),
                 speeches.of(
                         List.of(say("talk.say.message", "asks", question.asks().value(), "answer", answer(main))),
                         shown,
                         asked),
                 backup,
-                published(compared));
+                published(shown));
     }
 
     private static String study(Comparison c) {

@@ -4,6 +4,7 @@ import comparand.compose.text.Run;
 import comparand.diag.Diagnostic;
 import comparand.diag.Located;
 import comparand.diag.Span;
+import comparand.document.chart.Series;
 import comparand.document.talk.Deck;
 import comparand.document.talk.Part;
 import comparand.document.talk.Slide;
@@ -117,10 +118,14 @@ final class TalkRules {
         return findings;
     }
 
-    /** A slide of a table that was split shows some of its values only: those whose print stands on it. */
+    /**
+     * A figure draws every value of its slide, with or without a label. A slide of a table that was split shows some of its
+     * values only: those whose print stands on it.
+     */
     private boolean shows(Draft draft, String value) {
         var shown = run.summaries().alone(run.comparand(value));
-        return texts(draft).anyMatch(t -> t.contains(shown)) && !draft.backup();
+        boolean drawn = draft.parts().stream().anyMatch(p -> p instanceof Part.Drawing);
+        return drawn || (!draft.backup() && texts(draft).anyMatch(t -> t.contains(shown)));
     }
 
     static Stream<String> texts(Draft draft) {
@@ -149,7 +154,10 @@ final class TalkRules {
 
             @Override
             public Stream<String> drawing(Part.Drawing drawing) {
-                return Stream.concat(Stream.of(drawing.chart().alternative()), drawing.chart().notes().stream());
+                return drawing.chart().panels().stream()
+                        .flatMap(p -> p.series().stream())
+                        .flatMap(x -> x.points().stream())
+                        .map(Series.Point::label);
             }
 
             @Override

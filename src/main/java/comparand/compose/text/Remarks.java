@@ -192,7 +192,7 @@ public final class Remarks {
                         figures.number(at, figures.ofDifference(metric, tested.interval())),
                         "unit",
                         terms.differenceUnit(metric))
-                .strip();
+                .replaceAll("[ \u00a0]+$", "");
     }
 
     public CentreText centres() {

@@ -63,7 +63,8 @@ public record ComparandResult(
             @Says("How a local mean allows for hospitals or the one unit")
             Optional<LocalMeanResult> local,
 
-            @Says("Single results of units, where there are fewer than 10")
+            @Says(
+                    "Single results in ascending order: of units, where there are fewer than 10; of cases of one hospital, where the dossier lets them be seen")
             List<Double> each) {}
 
     /** A local mean and the hospitals or the unit it comes from. */

@@ -2,6 +2,7 @@ package comparand.document.result;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /** Everything a run found. */
 @Says("The results of one run of one dossier")
@@ -55,7 +56,13 @@ public record ResultSet(
         @Says("Findings on the library that did not stop the run")
         List<FindingResult> findings,
 
-        @Says("Cautions that go with every output") List<String> cautions) {
+        @Says("Cautions that go with every output") List<String> cautions,
+
+        @Says("Counts that running text names, by what is counted")
+        SortedMap<String, Integer> counts,
+
+        @Says("What limits the comparisons, by how many each affects, most first")
+        List<LimitationResult> limitations) {
 
     /** What {@code format} begins with in every version. */
     public static final String FORMATS = "comparand-results-";

@@ -83,13 +83,21 @@ public record DossierRecord(
         List<CostRecord> costs,
 
         @Meaning("How much each metric counts; a score is made in the workbook only if they are given")
-        Optional<WeightsRecord> weights) {
+        Optional<WeightsRecord> weights,
+
+        @Meaning("What a manuscript has to say beside the data")
+        Optional<ManuscriptRecord> manuscript) {
 
     private static final int SMALLEST_GROUP = 5;
 
     /** The fewest patients that are shown as a group of their own. */
     public int smallestGroup() {
         return smallest.map(n -> n.value().value().intValue()).orElse(SMALLEST_GROUP);
+    }
+
+    /** Whether single cases may be seen. */
+    public boolean showsCases() {
+        return showCases.map(y -> y.value().isYes()).orElse(false);
     }
 
     /** The language of the documents. */

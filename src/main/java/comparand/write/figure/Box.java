@@ -28,6 +28,10 @@ record Box(double left, double top, double right, double bottom) {
         return new Box(left + right, top, this.right + right, bottom);
     }
 
+    Box wider(double by) {
+        return new Box(left - by, top, right + by, bottom);
+    }
+
     boolean meets(Box other) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
     }

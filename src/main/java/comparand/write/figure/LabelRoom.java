@@ -11,11 +11,14 @@ final class LabelRoom {
 
     private static final double NEAR = 2;
     private static final double STEP = 4;
+    /** Between two labels on one line. */
+    private static final double BETWEEN = 3;
+
     private static final int STEPS = 4;
     /** How far a label above or below may stand to the side of what it names, in double steps. */
     private static final int ASIDE = 8;
 
-    private static final int MOST_LINES = 6;
+    private static final int MOST_LINES = 4;
     /** Narrower than this a text is not broken for the sake of room. */
     private static final double NARROWEST = 36;
 
@@ -69,7 +72,7 @@ final class LabelRoom {
             place = candidates.stream().min(Comparator.comparingDouble(c -> harm(tag, c)));
         }
         place.ifPresent(c -> {
-            take(c.box);
+            take(c.box.wider(BETWEEN));
             set(tag, c, surface);
         });
         return place.isPresent();
@@ -139,7 +142,10 @@ final class LabelRoom {
     private List<List<String>> wrapped(Tag tag) {
         var ways = new ArrayList<List<String>>();
         double natural = measure.width(tag.text(), Type.TEXT, false);
-        for (int n = 1; n <= MOST_LINES; n++) {
+        // a text that is long for its panel may take a line more than its width makes needful
+        int needful =
+                LineBreaks.of(tag.text(), tag.bounds().width(), this::width).size() + 1;
+        for (int n = 1; n <= Math.max(MOST_LINES, needful); n++) {
             inLines(tag.text(), natural, n).filter(w -> !ways.contains(w)).ifPresent(ways::add);
         }
         return ways;

@@ -69,7 +69,11 @@ final class PanelDrawing {
         frame.panel().series().forEach(this::trace);
         frame.panel().series().forEach(s -> s.points().forEach(p -> intervals(s, p)));
         frame.panel().series().forEach(s -> s.points().forEach(p -> mark(s, p)));
-        frame.panel().series().forEach(this::labels);
+        // what is drawn last is seen first, and gets its label first
+        var series = frame.panel().series();
+        for (int i = series.size() - 1; i >= 0; i--) {
+            labels(series.get(i));
+        }
         // the label of a margin gives way to those of numbers
         tags.addAll(margins);
         var tooLow = new TreeSet<Integer>();
@@ -194,7 +198,7 @@ final class PanelDrawing {
             if (places.insideAcross(i.high())) {
                 stroke(high.plus(0, -CAP), high.plus(0, CAP), pen);
             }
-            room.take(Box.between(low, high, CAP + 0.5));
+            room.take(new Box(low.x() - INTERVAL, low.y() - CAP - 0.5, high.x() + INTERVAL, low.y() + CAP + 0.5));
         });
         point.upInterval().ifPresent(i -> {
             var low = new Spot(at.x(), places.keptY(i.low()));
@@ -206,7 +210,7 @@ final class PanelDrawing {
             if (places.insideUp(i.high())) {
                 stroke(high.plus(-CAP, 0), high.plus(CAP, 0), pen);
             }
-            room.take(Box.between(low, high, CAP + 0.5));
+            room.take(new Box(low.x() - CAP - 0.5, high.y() - INTERVAL, low.x() + CAP + 0.5, low.y() + INTERVAL));
         });
     }
 

@@ -11,9 +11,6 @@ import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
-import org.apache.poi.sl.usermodel.ShapeType;
-import org.apache.poi.sl.usermodel.TextParagraph.TextAlign;
-import org.apache.poi.sl.usermodel.VerticalAlignment;
 import org.apache.poi.util.Units;
 import org.apache.poi.xslf.usermodel.XSLFChart;
 import org.apache.poi.xslf.usermodel.XSLFSlide;
@@ -23,10 +20,6 @@ final class DrawingSetter {
 
     /** Between panels, so that the eye does not slide across. */
     private static final double GAP = 16;
-
-    private static final double HEADING = 16;
-    private static final double HEADING_HEIGHT = 24;
-    private static final double THIN = 0.75;
 
     private final XSLFSlide slide;
     private final Box place;
@@ -56,32 +49,15 @@ final class DrawingSetter {
     }
 
     private void panel(Chart chart, Panel panel, int number, Box box) {
-        if (panel.framed()) {
-            var frame = slide.createAutoShape();
-            frame.setShapeType(ShapeType.RECT);
-            text.box(frame, box, VerticalAlignment.TOP, 0);
-            frame.setLineColor(TextSetter.GREY);
-            frame.setLineWidth(THIN);
-            TextSetter.named(frame, "Frame of what is not compared", panel.heading());
-        }
-        double top = box.y();
-        if (!panel.heading().isBlank()) {
-            var heading = slide.createTextBox();
-            text.box(heading, new Box(box.x(), top, box.width(), HEADING_HEIGHT), VerticalAlignment.MIDDLE, 2);
-            text.line(heading, panel.heading(), HEADING, true, TextAlign.CENTER);
-            TextSetter.named(heading, "Heading of a figure", "");
-            top += HEADING_HEIGHT;
-        }
-        var inner = new Box(box.x(), top, box.width(), box.bottom() - top);
         try {
             XSLFChart target = slide.getSlideShow().createChart();
             slide.addChart(
                     target,
                     new Rectangle2D.Double(
-                            Units.toEMU(inner.x()),
-                            Units.toEMU(inner.y()),
-                            Units.toEMU(inner.width()),
-                            Units.toEMU(inner.height())));
+                            Units.toEMU(box.x()),
+                            Units.toEMU(box.y()),
+                            Units.toEMU(box.width()),
+                            Units.toEMU(box.height())));
             NativeChart.fill(target, panel, NativeLook.slide(stage.face()), DataPlace.within(target));
             // the workbook within has a stamp of its own
             var core = target.getWorkbook().getProperties().getCoreProperties();

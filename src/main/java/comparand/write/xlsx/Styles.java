@@ -99,6 +99,15 @@ final class Styles {
         });
     }
 
+    /** One line that may run over the empty cells to its right. */
+    XSSFCellStyle line(Cell.Words.Weight weight) {
+        return made.computeIfAbsent("line " + weight, k -> {
+            var style = workbook.createCellStyle();
+            style.setFont(weight == Cell.Words.Weight.STRONG ? strong : plain);
+            return style;
+        });
+    }
+
     XSSFCellStyle link() {
         return made.computeIfAbsent("link", k -> body(Align.LEFT, link));
     }

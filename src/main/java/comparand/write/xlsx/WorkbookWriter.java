@@ -117,7 +117,7 @@ public final class WorkbookWriter implements DocumentWriter {
 
                 @Override
                 public Integer graph(Block.Graph graph) {
-                    throw new IllegalStateException("no figure is set on sheets yet");
+                    return SheetGraph.set(sheet, styles, graph, at);
                 }
             });
             row++;

@@ -14,6 +14,7 @@ import comparand.model.SourcesTogether;
 import comparand.model.Standing;
 import comparand.model.Step;
 import comparand.model.Verdict;
+import comparand.model.template.ManuscriptTemplate;
 import comparand.stat.LocalMean;
 import java.util.Collection;
 import java.util.List;
@@ -61,6 +62,42 @@ final class WordForms {
             Map.entry("needed.where.", names(Planned.Groups.values())),
             Map.entry("sheet.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
             Map.entry("sheet.about.", WordCalls.inFile("Workbook.java", "sheets\\.put\\(\"([a-z-]+)\"")),
+            Map.entry("ms.section.", names(ManuscriptTemplate.Section.values())),
+            Map.entry(
+                    "ms.conversion.",
+                    Stream.of(Step.Kind.values())
+                            .filter(Step.Kind::converts)
+                            .map(Enum::name)
+                            .toList()),
+            Map.entry("ms.abbr.", List.of("BTPS", "CI", "DOI", "NA", "NR", "SD", "SE", "STPD")),
+            Map.entry(
+                    "ms.entry.",
+                    List.of(
+                            "authors",
+                            "ethics",
+                            "registration",
+                            "eligibility",
+                            "allocation",
+                            "search",
+                            "funding",
+                            "data-availability")),
+            Map.entry(
+                    "ms.say.limitation.",
+                    List.of(
+                            "differs",
+                            "not-reported",
+                            "label",
+                            "quantity",
+                            "figure",
+                            "either-spread",
+                            "limit",
+                            "estimated",
+                            "digitised",
+                            "paid-for",
+                            "read-once",
+                            "hospitals",
+                            "many",
+                            "blood")),
             Map.entry("key.", WordCalls.keyRows()),
             Map.entry("talk.title.full.", names(Verdict.values())),
             Map.entry("talk.title.plain.", names(Verdict.values())),
@@ -92,6 +129,10 @@ final class WordForms {
             "gaps.",
             "matters.",
             "settle.",
+            "ms.say.",
+            "figure.note.",
+            "figure.message.",
+            "figure.alt.",
             "request.why.",
             "letter.says.",
             "committee.",

@@ -75,7 +75,8 @@ class LegibilityTest {
                 IntStream.range(0, 13).mapToObj(i -> "A sentence").toList());
         var strip = new Slide(
                 "b",
-                "A title that is so long that it needs more than the two lines which are there for it, and some more, and more again",
+                "A title that is so long that it needs more than the two lines which are there for it, and some more words,"
+                        + " and then more words again, until a third line is reached and the place is full",
                 List.of(),
                 "place ".repeat(120),
                 List.of(new SpeakerNote("SAY", List.of("x"))),
