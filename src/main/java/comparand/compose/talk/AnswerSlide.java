@@ -64,9 +64,9 @@ final class AnswerSlide {
     private String rider(Comparison c, Answer.Tested tested, String number) {
         var pairing = c.pairing();
         var metric = pairing.ours().metric();
-        var group = Titles.step(c);
+        var group = titles.step(c);
         var places = new String[] {
-            "metric", ConditionLine.upperFirst(metric.name()),
+            "metric", ConditionLine.upperFirst(run.terms().metric(metric)),
             "device", run.names().device(pairing.ours().device()),
             "present", run.names().device(pairing.theirs().device()),
             "at", group.isEmpty() ? "" : " " + say("talk.at", "step", group),
@@ -76,7 +76,7 @@ final class AnswerSlide {
             "conditions", speeches.decidingSame(pairing)
         };
         var shorter = new String[] {
-            "metric", ConditionLine.upperFirst(metric.name()),
+            "metric", ConditionLine.upperFirst(run.terms().metric(metric)),
             "device", run.names().device(pairing.ours().device()),
             "present", run.names().device(pairing.theirs().device()),
             "at", group.isEmpty() ? "" : " " + say("talk.at", "step", group),
@@ -85,7 +85,7 @@ final class AnswerSlide {
             "n", speeches.n(pairing)
         };
         var shortest = new String[] {
-            "metric", ConditionLine.upperFirst(metric.name()),
+            "metric", ConditionLine.upperFirst(run.terms().metric(metric)),
             "device", run.names().brief(pairing.ours().device()),
             "interval", numbers.withUnit(numbers.interval(c, tested), metric),
             "answer", run.answers().verdict(tested, c),
@@ -125,7 +125,7 @@ final class AnswerSlide {
                                 .map(c -> c.pairing().ours().metric())
                                 .distinct()
                                 .map(m -> new Asked(
-                                        say("talk.ask.trail", "metric", ConditionLine.upperFirst(m.name())),
+                                        say("talk.ask.trail", "metric", ConditionLine.upperFirst(run.terms().metric(m))),
                                         BackupSlides.trail(m)))
                                 .toList()),
                 false,
@@ -191,10 +191,10 @@ final class AnswerSlide {
 
     private String sentence(Comparison c, int fullness) {
         var tested = Firmness.tested(c).orElseThrow();
-        var metric = c.pairing().ours().metric().name();
+        var metric = run.terms().metric(c.pairing().ours().metric());
         var device = run.names().brief(c.pairing().ours().device());
         var answer = run.answers().verdict(tested, c);
-        var step = Titles.step(c);
+        var step = titles.step(c);
         return fullness == 0
                 ? say(
                         "talk.take",

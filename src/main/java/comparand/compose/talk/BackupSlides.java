@@ -105,7 +105,7 @@ final class BackupSlides {
                 drafts.addAll(split.of(
                         draft(
                                 trail(metric),
-                                say("talk.title.trail", "metric", metric.name()),
+                                say("talk.title.trail", "metric", run.terms().metric(metric)),
                                 new Speech(
                                         List.of(say("talk.say.backup")),
                                         List.of(),
@@ -135,7 +135,7 @@ final class BackupSlides {
         return split.of(
                 draft(
                         table(metric),
-                        say("talk.title.table", "metric", metric.name()),
+                        say("talk.title.table", "metric", run.terms().metric(metric)),
                         speeches.of(
                                 List.of(say("talk.say.backup")),
                                 comparisons,

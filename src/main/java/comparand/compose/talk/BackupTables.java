@@ -52,7 +52,7 @@ final class BackupTables {
                                 "rowlog.few",
                                 "limit",
                                 String.valueOf(run.dossier().smallestGroup())))
-                + " " + c.of();
+                + " " + run.words().term("level", c.of());
     }
 
     Table scenarios() {
@@ -74,7 +74,7 @@ final class BackupTables {
     }
 
     private String metric(String id) {
-        return run.library().catalogue().find(id).map(m -> m.name()).orElse(id);
+        return run.library().catalogue().find(id).map(run.terms()::metric).orElse(id);
     }
 
     /** The first way to settle each; the evidence table has all of them, with what they assume. */

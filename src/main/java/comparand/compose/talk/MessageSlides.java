@@ -127,7 +127,7 @@ final class MessageSlides {
     }
 
     private String sentence(Comparison c) {
-        var step = Titles.step(c);
+        var step = titles.step(c);
         return say(
                 "talk.answer",
                 "device",
@@ -160,7 +160,7 @@ final class MessageSlides {
     private Table table(Metric metric, List<List<Cell>> rows) {
         return new Table(
                 "Message" + metric.id().replace("-", ""),
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 List.of(
                         cells.name("col.device", 17),
                         cells.text("talk.col.result", 25),
@@ -184,7 +184,7 @@ final class MessageSlides {
                         theirs,
                         "locator",
                         run.names().locator(pairing.theirs()));
-        var step = Titles.step(c);
+        var step = titles.step(c);
         var device = run.names().brief(pairing.ours().device());
         return List.of(
                 Cell.words(step.isEmpty() ? device : say("talk.row", "device", device, "step", step)),
@@ -223,7 +223,7 @@ final class MessageSlides {
         }
         var table = new Table(
                 "Message" + metric.id().replace("-", ""),
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 List.of(cells.name("col.device", 30), cells.text("col.events", 70)),
                 rows.isEmpty() ? List.of(cells.nothing(2)) : rows,
                 List.of());
@@ -276,7 +276,7 @@ final class MessageSlides {
     private Table shownTable(Metric metric, List<List<Cell>> rows) {
         return new Table(
                 "Message" + metric.id().replace("-", ""),
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 List.of(cells.name("col.device", 16), cells.text("talk.col.pair", 30), cells.text("col.why", 50)),
                 rows,
                 List.of());

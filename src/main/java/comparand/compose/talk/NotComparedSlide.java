@@ -42,7 +42,7 @@ final class NotComparedSlide {
     Draft slide() {
         var mismatches = run.compared().comparisons().stream()
                 .filter(c -> c.pairing().purpose() == Purpose.LOCAL_AGAINST_PUBLISHED)
-                .map(NotComparedSlide::largest)
+                .map(this::largest)
                 .flatMap(Optional::stream)
                 .sorted(Comparator.comparingDouble(Mismatch::size).reversed())
                 .limit(ROWS)
@@ -58,7 +58,7 @@ final class NotComparedSlide {
                 .map(c -> c.pairing().ours().metric())
                 .distinct()
                 .map(m -> new Asked(
-                        say("talk.ask.trail", "metric", ConditionLine.upperFirst(m.name())), BackupSlides.trail(m)))
+                        say("talk.ask.trail", "metric", ConditionLine.upperFirst(run.terms().metric(m))), BackupSlides.trail(m)))
                 .toList();
         return mismatches.isEmpty()
                 ? new Draft(
@@ -102,7 +102,7 @@ final class NotComparedSlide {
                         "talk.other",
                         "metric",
                         ConditionLine.upperFirst(
-                                m.pair().pairing().ours().metric().name()),
+                                run.terms().metric(m.pair().pairing().ours().metric())),
                         "device",
                         run.names().brief(theirs.device()),
                         "locator",
@@ -131,8 +131,8 @@ final class NotComparedSlide {
     }
 
     /** The condition that differs most: by the ratio of its two values, of which words and other quantities have none. */
-    private static Optional<Mismatch> largest(Comparison c) {
-        return c.pairing().verdicts().stream()
+    private Optional<Mismatch> largest(Comparison c) {
+        return run.conditions().said(c.pairing()).stream()
                 .filter(v -> v.decidesAgainst() && v.mark() == Mark.DIFFERS && v.of() != Subject.LABEL)
                 .map(v -> new Mismatch(c, v, size(c.pairing(), v)))
                 .max(Comparator.comparingDouble(Mismatch::size));

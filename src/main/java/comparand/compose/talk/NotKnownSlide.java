@@ -136,7 +136,7 @@ final class NotKnownSlide {
         return say(
                 "talk.card",
                 "metric",
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 "device",
                 run.names().brief(device));
     }
@@ -156,7 +156,7 @@ final class NotKnownSlide {
     }
 
     private String margin(Optional<Margin> margin) {
-        return margin.map(m -> say("talk.card.margin", "margin", m.text().replace(' ', '\u00a0')))
+        return margin.map(m -> say("talk.card.margin", "margin", run.terms().margin(m.text())))
                 .orElseGet(() -> say("talk.card.no-margin"));
     }
 
@@ -184,7 +184,7 @@ final class NotKnownSlide {
     }
 
     private String needed(Planned planned, Needed needed) {
-        var units = planned.unit().plural();
+        var units = run.terms().level(planned.unit());
         return switch (needed.kind()) {
             case NUMBER -> say("talk.card.needed", "n", String.valueOf(needed.n()), "units", units);
             case MORE -> say("talk.card.more", "n", String.valueOf(needed.n()), "units", units);

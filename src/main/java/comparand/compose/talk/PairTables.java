@@ -12,6 +12,7 @@ import comparand.model.Comparison;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
 
 /** Tables of backup slides about pairs: all of a metric, the conditions of our side, the steps behind every number. */
 final class PairTables {
@@ -29,7 +30,7 @@ final class PairTables {
         var rows = new ArrayList<List<Cell>>();
         for (var c : comparisons) {
             var pairing = c.pairing();
-            var group = Speeches.group(pairing.ours());
+            var group = group(pairing.ours());
             var answer = ConditionLine.upperFirst(run.answers().of(c));
             rows.add(List.of(
                     Cell.words(run.names().brief(pairing.ours().device()) + group + "; "
@@ -44,7 +45,7 @@ final class PairTables {
         }
         return new Table(
                 "Pairs" + metric.id().replace("-", ""),
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 List.of(
                         cells.name("talk.col.row", 22),
                         cells.text("talk.col.pair", 22),
@@ -60,8 +61,8 @@ final class PairTables {
         for (var c : run.compared().comparisons()) {
             var ours = c.pairing().ours();
             if (ours.isLocal()) {
-                var key = List.of(ours.metric().name(), conditions(ours));
-                var who = run.names().brief(ours.device()) + Speeches.group(ours);
+                var key = List.of(run.terms().metric(ours.metric()), conditions(ours));
+                var who = run.names().brief(ours.device()) + group(ours);
                 var devices = byConditions.computeIfAbsent(key, k -> new ArrayList<>());
                 if (!devices.contains(who)) {
                     devices.add(who);
@@ -81,13 +82,20 @@ final class PairTables {
                 List.of());
     }
 
-    private static String conditions(Comparand c) {
+    private String group(Comparand c) {
+        return new Speeches(run, new SlideNumbers(run)).group(c);
+    }
+
+    private String conditions(Comparand c) {
         return String.join(
                 ", ",
                 c.metric().conditions().stream()
                         .filter(u -> u.role() != Role.QUALIFIES)
-                        .map(u -> u.condition().name() + " "
-                                + c.condition(u.condition().id()).text())
+                        .map(u -> run.terms().named(u.condition().name()) + " "
+                                + run.terms()
+                                        .circumstance(
+                                                Optional.of(u.condition()),
+                                                c.condition(u.condition().id()).text()))
                         .toList());
     }
 
@@ -102,7 +110,7 @@ final class PairTables {
                 .toList();
         return new Table(
                 "Trail" + metric.id().replace("-", ""),
-                ConditionLine.upperFirst(metric.name()),
+                ConditionLine.upperFirst(run.terms().metric(metric)),
                 List.of(
                         cells.name("col.device", 20),
                         cells.text("talk.col.value", 16),

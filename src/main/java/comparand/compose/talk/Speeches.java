@@ -99,9 +99,9 @@ final class Speeches {
                 : run.names().device(c.device()) + " (" + run.names().locator(c) + ")";
     }
 
-    static String group(Comparand c) {
+    String group(Comparand c) {
         var group = c.origin().fold(p -> "", Origin.Local::group);
-        return group.isEmpty() ? "" : ", " + group;
+        return group.isEmpty() ? "" : ", " + run.terms().group(group);
     }
 
     /** {@code 6 units each}, {@code 17 cases against 25 cases}. */
@@ -115,8 +115,8 @@ final class Speeches {
                         : say("talk.n.both", "ours", ours, "theirs", theirs);
     }
 
-    private static String size(Comparand c) {
-        return c.sizes().independent().map(Object::toString).orElse("");
+    private String size(Comparand c) {
+        return c.sizes().independent().map(run.terms()::size).orElse("");
     }
 
     List<String> sources(List<Comparand> comparands) {
@@ -154,8 +154,9 @@ final class Speeches {
         return List.copyOf(lines);
     }
 
-    private static String place(Optional<PlaceRecord> place) {
+    private String place(Optional<PlaceRecord> place) {
         return place.map(PlaceRecord::text)
+                .map(run.terms()::place)
                 .map(comparand.compose.text.ConditionLine::upperFirst)
                 .orElse("");
     }
@@ -166,7 +167,7 @@ final class Speeches {
             var same = with(c, Mark.SAME, true);
             var made = with(c, Mark.MADE_SAME, true);
             var differ = with(c, Mark.DIFFERS, false);
-            var missing = c.pairing().verdicts().stream()
+            var missing = run.conditions().said(c.pairing()).stream()
                     .filter(v -> v.mark() == Mark.NOT_REPORTED)
                     .map(ConditionVerdict::name)
                     .toList();
@@ -191,7 +192,7 @@ final class Speeches {
     }
 
     private List<String> with(Comparison c, Mark mark, boolean oursOnly) {
-        return c.pairing().verdicts().stream()
+        return run.conditions().said(c.pairing()).stream()
                 .filter(v -> v.mark() == mark && !v.ours().isBlank())
                 .map(v -> oursOnly
                         ? v.name() + " " + v.ours()
@@ -203,7 +204,7 @@ final class Speeches {
     String decidingSame(Pairing pairing) {
         return String.join(
                 ", ",
-                pairing.verdicts().stream()
+                run.conditions().said(pairing).stream()
                         .filter(v -> v.of() == ConditionVerdict.Subject.CONDITION
                                 && v.role() != comparand.metric.Role.QUALIFIES
                                 && (v.mark() == Mark.SAME || v.mark() == Mark.MADE_SAME))

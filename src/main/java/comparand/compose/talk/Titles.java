@@ -40,7 +40,7 @@ final class Titles {
 
     /** How often it happened in all, where that was counted. */
     String events(Metric metric) {
-        var name = ConditionLine.upperFirst(metric.name());
+        var name = ConditionLine.upperFirst(run.terms().metric(metric));
         return run.compared().matched().evidence().localResults().stream()
                 .filter(c -> c.metric().equals(metric) && c.device().equals(Comparand.ALL_DEVICES))
                 .map(Comparand::summary)
@@ -60,8 +60,8 @@ final class Titles {
 
     String shown(Metric metric) {
         return fitting(List.of(
-                say("talk.title.shown", "metric", metric.name()),
-                say("talk.title.shown.brief", "metric", ConditionLine.upperFirst(metric.name()))));
+                say("talk.title.shown", "metric", run.terms().metric(metric)),
+                say("talk.title.shown.brief", "metric", ConditionLine.upperFirst(run.terms().metric(metric)))));
     }
 
     private List<String> sentences(Comparison c) {
@@ -85,7 +85,7 @@ final class Titles {
 
     private String sentence(String beginning, Comparison c) {
         var pairing = c.pairing();
-        var name = pairing.ours().metric().name();
+        var name = run.terms().metric(pairing.ours().metric());
         var verdict = Firmness.verdict(c).orElseThrow();
         var places = new String[] {
             "metric", c.answer() instanceof Answer.Nominal ? say("talk.stated", "metric", name) : name,
@@ -102,8 +102,8 @@ final class Titles {
     }
 
     /** {@code 1.0 L/min}: a step that is one quantity; other groups do not read as a sentence. */
-    static String step(Comparison c) {
-        var group = c.pairing().ours().origin().fold(p -> "", Origin.Local::group);
+    String step(Comparison c) {
+        var group = run.terms().group(c.pairing().ours().origin().fold(p -> "", Origin.Local::group));
         return group.matches("[\\d.,]+ \\S+") ? group.replace(' ', '\u00a0') : "";
     }
 
