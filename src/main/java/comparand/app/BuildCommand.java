@@ -48,15 +48,18 @@ final class BuildCommand implements Callable<Integer> {
             names = "--for",
             paramLabel = "READER",
             split = ",",
-            description = "For whom: evidence, committee, talk, manuscript, several of them with commas, or all"
-                    + " (default: all)",
+            description =
+                    "For whom: evidence, committee, supplier, talk, manuscript, several of them with commas, or all"
+                            + " (default: all)",
             converter = Readers.class)
     private List<Set<Audience>> readers = List.of(Readers.ALL);
 
     @Option(
             names = "--language",
             paramLabel = "LANGUAGE",
-            description = "Language of the documents, such as en or de (default: the dossier's)")
+            description =
+                    "Language of the documents, en or de (default: the dossier's); what check, plan, trace and catalogue"
+                            + " say stays in English, and so do findings in documents")
     private Optional<String> language = Optional.empty();
 
     @Option(
@@ -83,6 +86,7 @@ final class BuildCommand implements Callable<Integer> {
         return OutputPlace.check(folder, library)
                 .then(place -> Pipeline.published(
                         file, templates.orElse(library.resolve("templates")), new Commission(chosen(), language)))
+                .then(LegibleSlides::checked)
                 .fold(
                         (publication, findings) -> written(publication, findings, folder, library),
                         findings -> stopped(findings, library));

@@ -42,6 +42,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             BuildCommand.class,
             TraceCommand.class,
             PlanCommand.class,
+            RequestsCommand.class,
             CatalogueCommand.class,
             StartCommand.class
         })

@@ -3,9 +3,12 @@ package comparand.app;
 import comparand.document.Document;
 import comparand.document.publication.Publication;
 import comparand.write.DocumentWriter;
+import comparand.write.docx.TextWriter;
 import comparand.write.json.ResultJson;
 import comparand.write.json.ResultSchema;
 import comparand.write.pdf.PdfDocumentWriter;
+import comparand.write.pptx.SlideWriter;
+import comparand.write.text.PlainTextWriter;
 import comparand.write.xlsx.WorkbookWriter;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -20,6 +23,7 @@ import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Writes all outputs of a run into a folder that is swapped in whole: until the last byte is written, an earlier output
@@ -93,26 +97,38 @@ final class Output {
         names.add(SCHEMA);
         Files.writeString(folder.resolve(SCHEMA), ResultSchema.text(), StandardCharsets.UTF_8);
         for (var document : publication.documents()) {
-            var writer = writer(document.form());
-            var name = document.name() + "." + writer.extension();
+            for (var writer : writers(document.form())) {
+                var name = document.name() + "." + writer.extension();
+                names.add(name);
+                try (var out = open(folder.resolve(name))) {
+                    writer.write(document, out);
+                }
+            }
+        }
+        for (var deck : publication.decks()) {
+            var name = deck.name() + "." + SlideWriter.EXTENSION;
             names.add(name);
             try (var out = open(folder.resolve(name))) {
-                writer.write(document, out);
+                new SlideWriter().write(deck, out);
             }
         }
         names.addAll(new FigureFiles(folder).write(publication));
+        Checksums.write(folder);
+        names.add(Checksums.FILE);
         return names;
     }
 
-    private static DocumentWriter writer(Document.Form form) {
+    private static List<DocumentWriter> writers(Document.Form form) {
         return switch (form) {
-            case WORKBOOK -> new WorkbookWriter();
-            case WIDE_PAGES, PAGES -> new PdfDocumentWriter();
-            case TEXT -> throw new IllegalStateException("nobody writes text documents yet");
+            case WORKBOOK -> List.of(new WorkbookWriter());
+            case WIDE_PAGES, PAGES -> List.of(new PdfDocumentWriter());
+            case LETTER -> List.of(new PlainTextWriter(), new TextWriter());
+            case TEXT -> List.of(new TextWriter());
         };
     }
 
     private static OutputStream open(Path file) throws IOException {
+        Files.createDirectories(Objects.requireNonNull(file.getParent()));
         return new BufferedOutputStream(Files.newOutputStream(file));
     }
 

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Whether outputs may go where they are wanted: outside of the library, and over nothing but an earlier output. */
 final class OutputPlace {
@@ -22,6 +23,15 @@ final class OutputPlace {
                         "`%s` lies inside the library".formatted(folder),
                         "outputs among the records would be read as records, or overwrite them",
                         "choose a folder outside of it with `--out DIR`");
+            }
+            var changed = Output.mayReplace(folder) ? Checksums.changed(folder) : Optional.<String>empty();
+            if (changed.isPresent()) {
+                return stop(
+                        "output-edited",
+                        folder,
+                        "`%s` is not as the last run wrote it".formatted(changed.get()),
+                        "the folder is replaced whole, and what somebody wrote there would be lost",
+                        "move it away, or choose another folder with `--out DIR`");
             }
             return Output.mayReplace(folder)
                     ? Outcome.of(folder)

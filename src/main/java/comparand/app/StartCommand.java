@@ -19,7 +19,8 @@ import picocli.CommandLine.ParentCommand;
 @Command(
         name = "start",
         description = {
-            "Writes a new library: one commented record of each kind, and a JSON Schema of each for your editor.",
+            "Writes a new library: one commented record of each kind, a JSON Schema of each for your editor, and the",
+            "templates of what reports contain.",
             "The records hold an invented example and build as they are; replace them by your own.",
             "",
             "With --from, raw CSV and XLSX files are looked at, copied into a study of the library, which may be there"
@@ -30,7 +31,8 @@ import picocli.CommandLine.ParentCommand;
         versionProvider = Version.class)
 final class StartCommand implements Callable<Integer> {
 
-    private static final String TEMPLATES = "/comparand/templates/blank/";
+    private static final String TEMPLATES = "/comparand/templates/";
+    private static final String BLANK = "blank/";
 
     /** The files of a new library; each lies under the same name among the templates. */
     static final List<String> FILES = List.of(
@@ -43,6 +45,9 @@ final class StartCommand implements Callable<Integer> {
             "studies/example-bench/study.yaml",
             "studies/example-bench/runs.csv",
             "dossiers/example.yaml");
+
+    /** What the reports of a new library contain, to be changed there. */
+    static final List<String> REPORTS = List.of("talk.yaml", "committee.yaml", "manuscript.yaml");
 
     @ParentCommand
     private Main main;
@@ -121,7 +126,10 @@ final class StartCommand implements Callable<Integer> {
 
     private void writeAll() throws IOException {
         for (var file : FILES) {
-            write(folder.resolve(file), template(file));
+            write(folder.resolve(file), template(BLANK + file));
+        }
+        for (var report : REPORTS) {
+            write(folder.resolve("templates").resolve(report), template(report));
         }
         for (var schema : RecordSchema.all().entrySet()) {
             write(

@@ -36,6 +36,9 @@ final class DateInFuture implements Rule {
             after(dossier.fixed(), dossier.asOf().value(), findings);
             dossier.firstSeen().ifPresent(d -> after(d, dossier.asOf().value(), findings));
             dossier.tolerances().forEach(t -> after(t.set(), dossier.asOf().value(), findings));
+            dossier.since().ifPresent(d -> after(d, dossier.asOf().value(), findings));
+            dossier.costs().forEach(c -> after(c.on(), dossier.asOf().value(), findings));
+            dossier.weights().ifPresent(w -> after(w.on(), dossier.asOf().value(), findings));
         }
     }
 

@@ -4,6 +4,7 @@ import comparand.diag.Located;
 import comparand.diag.Suggest;
 import comparand.model.library.LeaveOutRecord;
 import comparand.model.library.QuestionRecord;
+import comparand.model.library.WeightRecord;
 import java.util.Collection;
 import java.util.List;
 import java.util.TreeSet;
@@ -34,6 +35,19 @@ final class DossierNamesUnknown implements Rule {
                             .toList(),
                     library.devices().keySet(),
                     "device",
+                    findings);
+            names(
+                    dossier.costs().stream().flatMap(c -> c.device().stream()).toList(),
+                    dossier.devices().stream().map(Located::value).toList(),
+                    "device of this dossier",
+                    findings);
+            names(
+                    dossier.weights().stream()
+                            .flatMap(w -> w.of().stream())
+                            .map(WeightRecord::metric)
+                            .toList(),
+                    dossier.questions().stream().map(q -> q.metric().value()).toList(),
+                    "question on",
                     findings);
             names(dossier.studies(), library.studies().keySet(), "study", findings);
             names(dossier.sources(), library.sources().keySet(), "source", findings);

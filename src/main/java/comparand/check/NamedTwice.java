@@ -4,12 +4,13 @@ import comparand.diag.Located;
 import comparand.model.library.LeaveOutRecord;
 import comparand.model.library.PartRecord;
 import comparand.model.library.ScenarioRecord;
+import comparand.model.library.WeightRecord;
 import java.util.HashSet;
 import java.util.List;
 
 /**
- * What it checks: a device, study, source or value that one list of a dossier names twice, or a tolerance set twice; a
- * metric or a step that a study file names twice; a part that a device names twice.
+ * What it checks: a device, study, source or value that one list of a dossier names twice, or a tolerance, a cost or
+ * a weight set twice; a metric or a step that a study file names twice; a part that a device names twice.
  *
  * <p>Why it matters: its results would stand in the report twice, and count twice; of two statements one would win in
  * silence.
@@ -39,6 +40,19 @@ final class NamedTwice implements Rule {
                                     t.metric().map(m -> c + " for " + m.value()).orElse(c)))
                     .toList();
             names(tolerances, SILENT, findings);
+            var costs = dossier.costs().stream()
+                    .map(c -> c.item()
+                            .map(i ->
+                                    c.device().map(d -> i + " for " + d.value()).orElse(i)))
+                    .toList();
+            names(costs, "it would be paid for twice", findings);
+            names(
+                    dossier.weights().stream()
+                            .flatMap(w -> w.of().stream())
+                            .map(WeightRecord::metric)
+                            .toList(),
+                    SILENT,
+                    findings);
             names(dossier.scenarios().stream().map(ScenarioRecord::suppose).toList(), SILENT, findings);
         }
         context.library().studies().values().stream()

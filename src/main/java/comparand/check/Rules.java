@@ -67,6 +67,12 @@ final class Rules {
             new ToleranceAfterData(),
             new QuestionTwice(),
             new ScenarioEmpty(),
+            new CostCurrency(),
+            new CostImpossible(),
+            new WeightsWithoutName(),
+            new WeightNotPositive(),
+            new WeightWithoutDirection(),
+            new WeightsAfterData(),
             new RetractedSourceUsed(),
             new StepUnknown(),
             new VerdictWord());

@@ -90,7 +90,7 @@ public final class Plans {
                 .filter(n -> n.which().equals("at-hand"))
                 .findFirst()
                 .orElseThrow();
-        return Figures.withDifferenceUnit(number(atHand.sd()), metric) + " " + from + "; three quarters of it"
+        return run.figures().withDifferenceUnit(number(atHand.sd()), metric) + " " + from + "; three quarters of it"
                 + p.df().map(df -> ", and its upper 80 % limit on " + number(df) + " degrees of freedom")
                         .orElse("");
     }
@@ -113,14 +113,14 @@ public final class Plans {
             case "detect" ->
                 "to find a difference of %s with a power of %s %%"
                         .formatted(
-                                Figures.withDifferenceUnit(plain(aim.amount()), metric),
+                                run.figures().withDifferenceUnit(plain(aim.amount()), metric),
                                 run.figures().percent(p.power()));
             case "exclude-margin" ->
                 "to leave out the margin, if the difference stays: half-width "
-                        + Figures.withDifferenceUnit(number(aim.amount()), metric);
+                        + run.figures().withDifferenceUnit(number(aim.amount()), metric);
             default ->
                 "to show more than the margin, if the difference stays: half-width "
-                        + Figures.withDifferenceUnit(number(aim.amount()), metric);
+                        + run.figures().withDifferenceUnit(number(aim.amount()), metric);
         };
     }
 
@@ -154,7 +154,8 @@ public final class Plans {
             case "same-hospitals" -> "holds within the same hospitals only";
             default ->
                 "hospitals differ by an SD of "
-                        + Figures.withDifferenceUnit(p.tau().map(this::number).orElse(""), metric);
+                        + run.figures()
+                                .withDifferenceUnit(p.tau().map(this::number).orElse(""), metric);
         };
     }
 

@@ -35,7 +35,9 @@ public sealed interface Block {
             /** One of a list of points. */
             POINT,
             /** A caution or a lesser remark. */
-            SMALL
+            SMALL,
+            /** An entry of a list of references; what stands before its tab, if it has one, hangs before the entry. */
+            REFERENCE
         }
 
         @Override
@@ -157,7 +159,7 @@ public sealed interface Block {
         RIGHT
     }
 
-    /** A note under a table: the mark it is called by in cells, and its text. */
+    /** A note under a table: the mark it is called by in cells, or none where it holds for the whole table, and its text. */
     record Note(String mark, String text) {
         public Note {
             text = NoBreak.joined(text);

@@ -111,22 +111,29 @@ public sealed interface Cell {
     }
 
     /**
-     * A number that a workbook works out anew when somebody changes what it is made from.
+     * What a workbook works out anew when somebody changes what it is made from.
      *
      * @param pieces in order: text of the formula, and the cells it speaks of
-     * @param result what it gives as the document stands
+     * @param result what it gives as the document stands: a figure, or words where there is no number
+     * @param decimals of the number it gives, now or later
      */
-    record Formula(List<Piece> pieces, Figure result) implements Cell {
+    record Formula(List<Piece> pieces, Cell result, int decimals) implements Cell {
 
         public Formula {
             pieces = List.copyOf(pieces);
+            if (!(result instanceof Figure) && !(result instanceof Words)) {
+                throw new IllegalArgumentException("a formula gives a figure or words");
+            }
         }
 
         /** A piece of a formula. */
-        public sealed interface Piece permits Sign, At {}
+        public sealed interface Piece permits Sign, Quoted, At {}
 
         /** Operators, functions and constants, as spreadsheets write them in English: {@code *}, {@code SUM(}. */
         public record Sign(String text) implements Piece {}
+
+        /** A text that the formula compares with or gives; whatever stands in it is never worked out. */
+        public record Quoted(String text) implements Piece {}
 
         /**
          * A cell, or with a second row a column of cells, of a table of the document.

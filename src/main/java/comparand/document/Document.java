@@ -16,7 +16,9 @@ public record Document(String name, Form form, Edition edition, Look look, List<
         /** Pages to print, standing. */
         PAGES,
         /** Text that somebody goes on writing. */
-        TEXT
+        TEXT,
+        /** The same, and as plain text for e-mail. */
+        LETTER
     }
 
     public Document {

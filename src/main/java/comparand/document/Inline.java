@@ -10,8 +10,18 @@ public sealed interface Inline {
 
     <R> R fold(Function<Plain, R> plain, Function<Held, R> held, Function<Cited, R> cited);
 
-    /** Text. */
-    record Plain(String text) implements Inline {
+    /**
+     * Text.
+     *
+     * @param slanted whether it is set in italics, as reference styles set the names of journals
+     */
+    record Plain(String text, boolean slanted) implements Inline {
+
+        /** Upright text. */
+        public Plain(String text) {
+            this(text, false);
+        }
+
         public Plain {
             text = NoBreak.joined(text);
         }

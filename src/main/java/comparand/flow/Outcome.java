@@ -1,6 +1,7 @@
 package comparand.flow;
 
 import comparand.diag.Diagnostic;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -38,6 +39,17 @@ public sealed interface Outcome<T> {
 
     default <R> Outcome<R> map(Function<? super T, ? extends R> f) {
         return fold((value, said) -> new Done<>(f.apply(value), said), Stopped::new);
+    }
+
+    /** All values in their order, or the findings of all that stopped, together. */
+    static <T> Outcome<List<T>> all(List<Outcome<T>> outcomes) {
+        var values = new ArrayList<T>();
+        var said = new ArrayList<Diagnostic>();
+        for (var outcome : outcomes) {
+            said.addAll(outcome.findings());
+            outcome.fold((value, findings) -> values.add(value), findings -> false);
+        }
+        return of(List.copyOf(values), said);
     }
 
     private Outcome<T> after(List<Diagnostic> earlier) {

@@ -6,6 +6,8 @@ public enum Audience {
     EVIDENCE,
     /** Who decides on a purchase. */
     COMMITTEE,
+    /** Who can supply what was not reported: makers and authors, to whom letters go. */
+    SUPPLIER,
     /** Who listens to a talk, and who gives it. */
     TALK,
     /** Who writes a paper. */

@@ -49,6 +49,10 @@ public record Library(
         return Optional.ofNullable(devices.get(id));
     }
 
+    public Optional<StudyRecord> study(String id) {
+        return Optional.ofNullable(studies.get(id));
+    }
+
     public Optional<SourceRecord> source(String id) {
         return Optional.ofNullable(sources.get(id));
     }

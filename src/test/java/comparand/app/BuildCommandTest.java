@@ -9,6 +9,7 @@ import comparand.support.PrintedFinding;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -19,8 +20,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Where outputs go, and what is never lost to them. */
 class BuildCommandTest {
 
-    private static final List<String> FILES =
-            List.of("evidence-table.pdf", "evidence-workbook.xlsx", "results.json", "results.schema.json");
+    private static final List<String> FILES = List.of(
+            "checksums.sha256",
+            "committee-brief.pdf",
+            "evidence-table.pdf",
+            "evidence-workbook.xlsx",
+            "manuscript.docx",
+            "results.json",
+            "results.schema.json",
+            "talk.pptx");
 
     @TempDir
     Path folder;
@@ -63,7 +71,8 @@ class BuildCommandTest {
     void anEarlierOutputIsReplacedWhole() throws IOException {
         build();
         var first = FolderContent.of(out);
-        Files.writeString(out.resolve("example/talk.pptx"), "of an earlier version");
+        Files.writeString(out.resolve("example/talk.pptx"), "of a version that kept no fingerprints");
+        Files.delete(out.resolve("example/checksums.sha256"));
         LibraryCopy.edit(library.resolve("dossiers/example.yaml"), "title: An example", "title: Another example");
 
         assertThat(build().code()).isZero();
@@ -72,6 +81,42 @@ class BuildCommandTest {
         assertThat(names(out.resolve("example"))).containsExactlyElementsOf(FILES);
         assertThat(FolderContent.of(out)).isNotEqualTo(first);
         assertThat(out.resolve("example/results.json")).content().contains("Another example");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"manuscript.docx", "evidence-workbook.xlsx", "notes of the author.txt"})
+    void whatSomebodyHasWorkedOnIsNotReplaced(String file) throws IOException {
+        build();
+        Files.writeString(
+                out.resolve("example").resolve(file),
+                "rewritten",
+                StandardOpenOption.CREATE,
+                StandardOpenOption.APPEND);
+        refusedAndUntouched("output-edited");
+        var run = build();
+        assertThat(run.err()).contains(file, "move it away", "--out DIR");
+
+        Files.delete(out.resolve("example").resolve(file));
+        assertThat(build().code()).isZero();
+        assertThat(names(out.resolve("example"))).containsExactlyElementsOf(FILES);
+    }
+
+    @Test
+    void theMarkOfAnOfficeProgramAtWorkIsNoWork() throws IOException {
+        build();
+        Files.writeString(out.resolve("example/.~lock.manuscript.docx#"), "open");
+
+        assertThat(build().code()).isZero();
+    }
+
+    @Test
+    void theFingerprintsAreThoseThatOtherProgramsFind() throws IOException {
+        build();
+        var process = new ProcessBuilder("sha256sum", "--check", "--strict", "checksums.sha256")
+                .directory(out.resolve("example").toFile())
+                .start();
+        assertThat(process.onExit().join().exitValue()).isZero();
+        assertThat(Files.readAllLines(out.resolve("example/checksums.sha256"))).hasSize(FILES.size() - 1);
     }
 
     @Test

@@ -62,6 +62,18 @@ class StartCommandTest {
     }
 
     @Test
+    void theTemplatesOfReportsLieBesideTheRecords() throws IOException {
+        var library = folder.resolve("my-library");
+        CommandLineUse.run("start", library.toString());
+
+        assertThat(files(library.resolve("templates"))).containsExactlyInAnyOrderElementsOf(StartCommand.REPORTS);
+        for (var report : StartCommand.REPORTS) {
+            assertThat(library.resolve("templates").resolve(report))
+                    .hasSameBinaryContentAs(Path.of("templates").resolve(report));
+        }
+    }
+
+    @Test
     void theSchemasForEditorsLieBesideTheRecords() throws IOException {
         var library = folder.resolve("my-library");
         CommandLineUse.run("start", library.toString());
@@ -79,7 +91,9 @@ class StartCommandTest {
         var library = folder.resolve("my-library");
         CommandLineUse.run("start", library.toString());
 
-        assertThat(files(library)).allMatch(f -> StartCommand.FILES.contains(f) || f.startsWith("schemas/"));
+        assertThat(files(library))
+                .allMatch(
+                        f -> StartCommand.FILES.contains(f) || f.startsWith("schemas/") || f.startsWith("templates/"));
         assertThat(folder).isDirectoryNotContaining(p -> !p.equals(library));
     }
 

@@ -23,9 +23,11 @@ final class Floors {
         // floor 0
         room("diag");
         room("stat").with("org.apache.commons.math3", "org.apache.commons.rng", "org.apache.commons.statistics");
+        room("cite").with("de.undercouch.citeproc", "org.apache.commons.text");
         room("document", "document.chart");
         room("document.chart");
         room("document.talk", "document", "document.chart");
+        room("document.talk.layout", "document", "document.chart", "document.talk");
         room("document.publication", "document", "document.chart", "document.talk", "document.result");
         room("document.result");
         // floor 1
@@ -62,12 +64,38 @@ final class Floors {
                 "document.chart",
                 "document.result");
         stage("compose.figure", "compose.text", "compose.results", "document", "document.chart", "document.result");
+        stage("compose.brief", "compose.text", "compose.table", "model.template", "document", "document.result");
         stage(
-                "compose",
+                "compose.talk",
+                "compose.text",
+                "compose.results",
+                "compose.figure",
+                "model.template",
+                "document",
+                "document.chart",
+                "document.talk",
+                "document.talk.layout",
+                "document.result");
+        stage(
+                "compose.manuscript",
+                "cite",
                 "compose.text",
                 "compose.results",
                 "compose.table",
                 "compose.figure",
+                "model.template",
+                "document",
+                "document.chart",
+                "document.result");
+        stage(
+                "compose",
+                "compose.brief",
+                "compose.text",
+                "compose.results",
+                "compose.table",
+                "compose.talk",
+                "compose.figure",
+                "compose.manuscript",
                 "model.template",
                 "document",
                 "document.chart",
@@ -79,10 +107,16 @@ final class Floors {
         room("write.json", "document.result").with("com.fasterxml.jackson");
         room("write.xlsx", "write", "write.chart", "document", "document.chart")
                 .with("org.apache.poi", "org.openxmlformats.schemas");
-        room("write.pdf", "write", "document").with("com.lowagie", "javax.xml.stream");
+        room("write.pdf", "write", "write.figure", "document", "document.chart")
+                .with("com.lowagie", "javax.xml.stream");
         room("write.chart", "document.chart")
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas");
+        room("write.pptx", "write.chart", "document", "document.chart", "document.talk", "document.talk.layout")
+                .with("org.apache.poi", "org.openxmlformats.schemas");
+        room("write.docx", "write", "write.figure", "document", "document.chart")
+                .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
+        room("write.text", "write", "document");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
         room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");

@@ -154,7 +154,7 @@ class ForbiddenWordsTest {
         assertThat(isForbidden(text)).isFalse();
     }
 
-    private static boolean isForbidden(String text) {
+    static boolean isForbidden(String text) {
         return FORBIDDEN.matcher(text.replace('\u00a0', ' ')).find();
     }
 

@@ -118,11 +118,11 @@ class WorkbookCellsTest {
 
     @ParameterizedTest
     @MethodSource("libraries")
-    @DisplayName("no cell of a table is blank, holds a formula or shows an error")
+    @DisplayName("no cell of a table is blank or shows an error")
     void noBlanks(Built built) {
         eachCell(built, (sheet, cell) -> {
             var where = sheet.getSheetName() + "!" + cell.getAddress();
-            assertThat(cell.getCellType()).as(where).isIn(CellType.STRING, CellType.NUMERIC);
+            assertThat(BookRows.type(cell)).as(where).isIn(CellType.STRING, CellType.NUMERIC);
             assertThat(shown(cell)).as(where).isNotBlank().doesNotContain("#REF", "#VALUE", "#NAME", "#N/A", "#DIV");
         });
     }
@@ -160,7 +160,7 @@ class WorkbookCellsTest {
     void numbersFit(Built built) {
         var wide = new ArrayList<String>();
         eachCell(built, (sheet, cell) -> {
-            if (cell.getCellType() == CellType.NUMERIC && TextWidth.of(shown(cell), false) > room(sheet, cell)) {
+            if (BookRows.type(cell) == CellType.NUMERIC && TextWidth.of(shown(cell), false) > room(sheet, cell)) {
                 wide.add(sheet.getSheetName() + "!" + cell.getAddress() + ": " + shown(cell));
             }
         });
@@ -234,7 +234,9 @@ class WorkbookCellsTest {
     }
 
     private static String shown(Cell cell) {
-        return new DataFormatter(java.util.Locale.ROOT).formatCellValue(cell);
+        var formatter = new DataFormatter(java.util.Locale.ROOT);
+        formatter.setUseCachedValuesForFormulaCells(true);
+        return formatter.formatCellValue(cell);
     }
 
     private static boolean number(BookRow row, String heading) {

@@ -21,9 +21,21 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 /** The tables of a workbook read back, row by row under their headings, and what stands beside them. */
 public final class BookRows {
 
-    private static final DataFormatter SHOWN = new DataFormatter(Locale.ROOT);
+    private static final DataFormatter SHOWN = shown();
 
     private BookRows() {}
+
+    /** A formula is shown by the result that the file holds of it. */
+    private static DataFormatter shown() {
+        var shown = new DataFormatter(Locale.ROOT);
+        shown.setUseCachedValuesForFormulaCells(true);
+        return shown;
+    }
+
+    /** What a cell holds, or what the file says its formula gives. */
+    public static CellType type(Cell cell) {
+        return cell.getCellType() == CellType.FORMULA ? cell.getCachedFormulaResultType() : cell.getCellType();
+    }
 
     /**
      * A cell under its heading.
@@ -116,13 +128,13 @@ public final class BookRows {
     }
 
     private static BookCell cell(Cell heading, Cell cell) {
-        boolean date = cell.getCellType() == CellType.NUMERIC && DateUtil.isCellDateFormatted(cell);
+        boolean date = type(cell) == CellType.NUMERIC && DateUtil.isCellDateFormatted(cell);
         return new BookCell(
                 NumberTokens.plain(heading.getStringCellValue()),
                 date
                         ? cell.getLocalDateTimeCellValue().toLocalDate().toString()
                         : NumberTokens.plain(SHOWN.formatCellValue(cell)),
-                cell.getCellType() == CellType.NUMERIC && !date
+                type(cell) == CellType.NUMERIC && !date
                         ? OptionalDouble.of(cell.getNumericCellValue())
                         : OptionalDouble.empty());
     }

@@ -10,20 +10,24 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
 /** A dossier built through the command line, once per test run, and read back from what was written. */
 public final class Built {
 
     private static final Map<Path, Built> BUILT = new ConcurrentHashMap<>();
+    private static final Map<Path, Built> GERMAN = new ConcurrentHashMap<>();
 
     private final Path folder;
     private final JsonNode results;
 
-    private Built(Path dossier) {
+    private Built(Path dossier, String... more) {
         try {
             var out = Files.createTempDirectory("comparand-test");
-            var run = CommandLineUse.run("build", dossier.toString(), "--out", out.toString());
+            var run = CommandLineUse.run(
+                    Stream.concat(Stream.of("build", dossier.toString(), "--out", out.toString()), Stream.of(more))
+                            .toArray(String[]::new));
             if (run.code() != 0) {
                 throw new IllegalStateException(run.err());
             }
@@ -37,6 +41,11 @@ public final class Built {
 
     public static Built of(String dossier) {
         return BUILT.computeIfAbsent(Path.of(dossier), Built::new);
+    }
+
+    /** The same in German. */
+    public static Built german(String dossier) {
+        return GERMAN.computeIfAbsent(Path.of(dossier), d -> new Built(d, "--language", "de"));
     }
 
     /** The demo of the project. */

@@ -28,7 +28,7 @@ public final class PrintedPlaces {
             Map.entry("Limitations found in the records", List.of("findings")),
             Map.entry("How to read this table", List.of()),
             Map.entry("Cautions", List.of("cautions")),
-            Map.entry("Read first", List.of("run", "devices", "cautions")),
+            Map.entry("Read first", List.of("run", "devices", "cautions", "weights")),
             Map.entry("Characteristics", List.of("devices", "comparands")),
             Map.entry("Questions", List.of("run", "questions")),
             Map.entry("Units and cases by hospital and device", List.of("row-log", "devices", "run")),
@@ -37,6 +37,11 @@ public final class PrintedPlaces {
             Map.entry("Row log", List.of("row-log")),
             Map.entry("Tolerances", List.of("questions")),
             Map.entry("Sources", List.of("sources")),
+            Map.entry("Costs", List.of("costs", "devices")),
+            Map.entry("Cost of a case", List.of("costs", "devices")),
+            Map.entry("Weights", List.of("weights", "questions", "devices", "comparands")),
+            Map.entry("Weights varied", List.of("weights", "questions")),
+            Map.entry("Changes", List.of("changes", "sources", "devices")),
             Map.entry("Set aside", List.of("set-aside", "devices")),
             Map.entry("Scenarios", List.of("scenarios", "sources", "devices")),
             Map.entry("What if", List.of("scenarios", "sources", "devices")),
@@ -215,7 +220,7 @@ public final class PrintedPlaces {
     }
 
     private TracedNumbers from(List<String> parts) {
-        return with(parts.stream().map(results::get).toList());
+        return with(parts.stream().filter(results::has).map(results::get).toList());
     }
 
     /** The level of intervals and the number of comparisons may be named anywhere. */

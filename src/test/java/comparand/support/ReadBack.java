@@ -32,6 +32,7 @@ public final class ReadBack {
     public static List<List<String>> workbook(Path file) {
         var rows = new ArrayList<List<String>>();
         var formatter = new DataFormatter(Locale.ROOT);
+        formatter.setUseCachedValuesForFormulaCells(true);
         try (var workbook = new XSSFWorkbook(OPCPackage.open(file.toFile(), PackageAccess.READ))) {
             workbook.forEach(sheet -> sheet.forEach(row -> {
                 var cells = new ArrayList<String>();

@@ -108,7 +108,7 @@ final class CaseStrip {
                 "",
                 1,
                 false,
-                new Scales(run.figures()).of(Shown.axis(metric), ends),
+                new Scales(run.figures()).of(shown.axis(metric), ends),
                 new Axis.Rows(names),
                 List.of(),
                 List.of(),

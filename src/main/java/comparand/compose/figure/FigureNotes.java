@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** What is said below a figure: the conditions in words, what its lines mean, where the numbers come from. */
@@ -37,9 +38,12 @@ final class FigureNotes {
                         .say(
                                 "figure.condition",
                                 "condition",
-                                use.condition().name(),
+                                run.terms().named(use.condition().name()),
                                 "is",
-                                texts.iterator().next()));
+                                run.terms()
+                                        .circumstance(
+                                                Optional.of(use.condition()),
+                                                texts.iterator().next())));
             }
         }
         return said.isEmpty()

@@ -147,7 +147,7 @@ final class FlowCurve {
                 1,
                 false,
                 scales.of(ConditionLine.upperFirst(flow.name()) + (unit.isEmpty() ? "" : ", " + unit), flows),
-                scales.of(Shown.axis(metric), values),
+                scales.of(shown.axis(metric), values),
                 List.of(),
                 ribbons,
                 rules,

@@ -2,7 +2,6 @@ package comparand.compose.figure;
 
 import comparand.compose.text.AnswerText;
 import comparand.compose.text.ConditionLine;
-import comparand.compose.text.Figures;
 import comparand.compose.text.Run;
 import comparand.document.chart.Area;
 import comparand.document.chart.Axis;
@@ -75,8 +74,10 @@ final class IntervalLadder {
         margin.ifPresent(m -> ends.addAll(List.of(-m.value(), m.value())));
         var axis = new Scales(run.figures())
                 .of(
-                        say("figure.difference", "metric", metric.name(), "device", present())
-                                + (metric.differenceUnit().isEmpty() ? "" : ", " + metric.differenceUnit()),
+                        say("figure.difference", "metric", run.terms().metric(metric), "device", present())
+                                + (metric.differenceUnit().isEmpty()
+                                        ? ""
+                                        : ", " + run.terms().differenceUnit(metric)),
                         ends);
         var rows = new Axis.Rows(names);
         var panel = new Panel(
@@ -91,7 +92,7 @@ final class IntervalLadder {
                                 rows.from(),
                                 rows.to(),
                                 Area.Fill.HATCHED,
-                                say("figure.band", "margin", m.text().replace(' ', '\u00a0')))))
+                                say("figure.band", "margin", run.terms().margin(m.text())))))
                         .orElse(List.of()),
                 List.of(),
                 List.of(new Rule(true, 0, Trace.SOLID, Rule.Extent.WHOLE, present())),
@@ -125,7 +126,7 @@ final class IntervalLadder {
                     "row",
                     shown.inLine(c.pairing().ours()),
                     "difference",
-                    Figures.withDifferenceUnit(text(c), metric),
+                    run.figures().withDifferenceUnit(text(c), metric),
                     "answer",
                     run.answers().of(c)));
         }
@@ -139,7 +140,7 @@ final class IntervalLadder {
                 rungs.stream().anyMatch(c -> AnswerText.tested(c.answer()).isPresent());
         lines.add(say(tested ? "figure.note.difference" : "figure.note.nominal", "device", present()));
         margin.ifPresent(m ->
-                lines.add(say("figure.note.margin", "margin", m.text().replace(' ', '\u00a0'), "reason", m.reason())));
+                lines.add(say("figure.note.margin", "margin", run.terms().margin(m.text()), "reason", m.reason())));
         var all = new LinkedHashSet<Comparand>();
         rungs.forEach(c -> all.addAll(List.of(c.pairing().ours(), c.pairing().theirs())));
         lines.addAll(notes.conditions(all));

@@ -60,8 +60,8 @@ final class Shown {
     }
 
     /** What sets a local result apart from others of its device: step or centre; empty where nothing does. */
-    private static String group(Comparand c) {
-        return c.origin().fold(p -> "", Origin.Local::group);
+    private String group(Comparand c) {
+        return run.terms().group(c.origin().fold(p -> "", Origin.Local::group));
     }
 
     /** The name of a row: the device, and below it what it was measured at and how many stand behind it. */
@@ -80,7 +80,7 @@ final class Shown {
         var group = group(c);
         var n = c.sizes()
                 .independent()
-                .map(s -> s.toString().replace(' ', '\u00a0'))
+                .map(s -> run.terms().size(s).replace(' ', '\u00a0'))
                 .orElse("");
         return group.isEmpty() ? n : n.isEmpty() ? hold(group) : hold(group) + ", " + n;
     }
@@ -114,8 +114,8 @@ final class Shown {
     }
 
     /** The metric with its unit, as the title of an axis. */
-    static String axis(Metric metric) {
-        var name = ConditionLine.upperFirst(metric.name());
+    String axis(Metric metric) {
+        var name = ConditionLine.upperFirst(run.terms().metric(metric));
         return metric.unit().spelling().isEmpty()
                 ? name
                 : name + ", " + metric.unit().spelling();

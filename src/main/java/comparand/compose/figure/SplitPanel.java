@@ -59,7 +59,7 @@ final class SplitPanel {
             return Optional.empty();
         }
         var apart = apart(compared.keySet());
-        var axis = new Scales(run.figures()).of(Shown.axis(metric), ends(compared, apart));
+        var axis = new Scales(run.figures()).of(shown.axis(metric), ends(compared, apart));
         var panels = new ArrayList<Panel>();
         panels.add(left(compared, axis));
         if (!apart.isEmpty()) {
@@ -70,7 +70,11 @@ final class SplitPanel {
         apart.forEach(u -> all.add(u.value));
         return Optional.of(new Chart(
                 "like-with-like-" + metric.id() + "-" + study,
-                run.words().say("figure.message.beside", "metric", ConditionLine.upperFirst(metric.name())),
+                run.words()
+                        .say(
+                                "figure.message.beside",
+                                "metric",
+                                ConditionLine.upperFirst(run.terms().metric(metric))),
                 alternative(compared, apart),
                 panels,
                 key(panels),
@@ -188,7 +192,7 @@ final class SplitPanel {
     }
 
     private String band(int row, Margin m) {
-        return row == 0 ? say("figure.band", "margin", m.text().replace(' ', '\u00a0')) : "";
+        return row == 0 ? say("figure.band", "margin", run.terms().margin(m.text())) : "";
     }
 
     private Panel right(List<Apart> apart, Axis.Scale axis) {
@@ -254,8 +258,8 @@ final class SplitPanel {
         var notes = new FigureNotes(run);
         var lines = new ArrayList<String>();
         lines.add(say("figure.note.interval"));
-        margin.ifPresent(m ->
-                lines.add(say("figure.note.band", "margin", m.text().replace(' ', '\u00a0'), "reason", m.reason())));
+        margin.ifPresent(
+                m -> lines.add(say("figure.note.band", "margin", run.terms().margin(m.text()), "reason", m.reason())));
         lines.addAll(notes.conditions(compared.keySet()));
         var left = comparisons.stream()
                 .filter(c -> c.pairing().standing() == Standing.DIFFERENT_QUANTITY)
@@ -276,7 +280,10 @@ final class SplitPanel {
 
     private String alternative(Map<Comparand, List<Comparison>> compared, List<Apart> apart) {
         var said = new ArrayList<String>();
-        said.add(say("figure.message.beside", "metric", ConditionLine.upperFirst(metric.name())));
+        said.add(say(
+                "figure.message.beside",
+                "metric",
+                ConditionLine.upperFirst(run.terms().metric(metric))));
         for (var entry : compared.entrySet()) {
             var local = entry.getKey();
             said.add(say(

@@ -51,8 +51,11 @@ public final class ComparandResults {
                 run.names().locator(c),
                 c.isLocal() ? Optional.empty() : Optional.of(SummaryText.printed(c)),
                 c.trail().stream()
-                        .map(s ->
-                                new StepResult(Kebab.of(s.kind()), run.trails().of(s), s.formula(), s.facts()))
+                        .map(s -> new StepResult(
+                                Kebab.of(s.kind()),
+                                run.trails().of(s),
+                                run.trails().formula(c, s),
+                                s.facts()))
                         .toList());
     }
 

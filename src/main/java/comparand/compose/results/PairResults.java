@@ -39,7 +39,9 @@ public final class PairResults {
                 Kebab.of(pairing.standing()),
                 run.words().say("standing." + pairing.standing().name()),
                 run.conditions().line(pairing),
-                pairing.verdicts().stream().map(PairResults::verdict).toList(),
+                run.conditions().said(pairing).stream()
+                        .map(PairResults::verdict)
+                        .toList(),
                 answer(comparison),
                 run.remarks().of(comparison),
                 run.conditions().distortions(pairing),

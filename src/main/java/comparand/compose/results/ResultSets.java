@@ -25,7 +25,6 @@ import comparand.model.Comparand;
 import comparand.model.SetAside;
 import comparand.model.library.ConditionText;
 import comparand.model.library.DeviceRecord;
-import comparand.model.library.DocumentRecord;
 import comparand.model.library.QuestionRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StatedMargin;
@@ -38,9 +37,6 @@ import java.util.TreeSet;
 
 /** The results of a run as data. */
 public final class ResultSets {
-
-    /** Who set a tolerance, where the dossier did not. */
-    public static final String CATALOGUE = "catalogue";
 
     private final Run run;
     private final RunFacts facts;
@@ -69,15 +65,22 @@ public final class ResultSets {
                 new ScenarioResults(run).results(),
                 new UnknownResults(run).all(),
                 run.compared().matched().unpaired().stream().map(this::unpaired).toList(),
+                new ComparabilityResults(run).all(),
                 run.compared().matched().evidence().setAside().stream()
                         .map(this::setAside)
                         .toList(),
                 RowLogResults.of(run),
+                CostResults.of(run),
+                new WeightResults(run).of(),
+                new ChangeResults(run).of(),
+                RequestResults.of(run),
                 findings.stream()
                         .sorted(Diagnostic.ORDER)
                         .map(ResultSets::finding)
                         .toList(),
-                run.words().cautions());
+                run.words().cautions(),
+                new Counts(run).all(),
+                new Limitations(run).all());
     }
 
     private RunResult runResult() {
@@ -112,7 +115,7 @@ public final class ResultSets {
                 .map(l -> new StatementResult(
                         "label",
                         conditionName(l.limits().value()),
-                        l.range().value().toString(),
+                        run.terms().quantity(l.range().value().toString()),
                         run.names().locator(l.from())))
                 .toList();
         var characteristics = device.characteristics().stream()
@@ -132,7 +135,11 @@ public final class ResultSets {
     }
 
     private String conditionName(String id) {
-        return run.library().catalogue().condition(id).map(c -> c.name()).orElse(id);
+        return run.library()
+                .catalogue()
+                .condition(id)
+                .map(c -> run.terms().named(c.name()))
+                .orElse(id);
     }
 
     private SourceResult source(SourceRecord source) {
@@ -156,7 +163,7 @@ public final class ResultSets {
                         .isPresent()) {
                     reported++;
                 } else {
-                    missing.add(use.condition().name());
+                    missing.add(run.terms().named(use.condition().name()));
                 }
             }
         }
@@ -166,7 +173,7 @@ public final class ResultSets {
                 source.id(),
                 Kebab.of(source.kind().value()),
                 source.reference().text(),
-                source.document().map(DocumentRecord::text),
+                source.document().map(run.terms()::revision),
                 source.funding().value().spelling(),
                 Kebab.of(status.state().value()),
                 status.checked().value().toString(),
@@ -197,12 +204,14 @@ public final class ResultSets {
                                         .toList()))));
         return new QuestionResult(
                 metric.id(),
-                metric.name(),
+                run.terms().metric(metric),
                 metric.symbol(),
                 metric.unit().named(),
                 question.asks().value(),
                 question.margin().flatMap(m -> m.value().amount()).map(a -> a.asDifferenceIn(metric.unit())),
-                question.margin().map(m -> m.value().toString()).orElse(StatedMargin.NONE_WORD),
+                question.margin()
+                        .map(m -> run.terms().quantity(m.value().toString()))
+                        .orElse(StatedMargin.NONE_WORD),
                 question.reason().map(Located::value),
                 Kebab.of(run.better(question, metric)),
                 definition,
@@ -213,14 +222,14 @@ public final class ResultSets {
         var effective = run.tolerances().of(metric, use);
         var from = run.tolerances()
                 .override(metric, use)
-                .map(t -> "dossier, set " + t.set().value() + ": "
+                .map(t -> run.words().say("set-by.dossier") + " " + t.set().value() + ": "
                         + t.reason().map(Located::value).orElse(""))
-                .orElse(CATALOGUE);
+                .orElseGet(() -> run.words().say("set-by.catalogue"));
         return new ToleranceResult(
                 use.condition().id(),
-                use.condition().name(),
+                run.terms().named(use.condition().name()),
                 use.role() == Role.QUALIFIES ? "qualifies" : "decides",
-                effective.tolerance().words(),
+                run.terms().quantity(effective.tolerance().words()),
                 from);
     }
 

@@ -24,7 +24,9 @@ public final class RowLogResults {
                 log.label().stream()
                         .map(l -> new LabelUseResult(
                                 l.study(), l.device(), l.condition(), l.limit(), l.outside(), l.of(), l.level()))
-                        .toList());
+                        .toList(),
+                RowTotals.total(run),
+                RowTotals.studies(run));
     }
 
     private static FileResult file(RowLog.FileLog f) {

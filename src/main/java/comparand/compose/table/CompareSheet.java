@@ -95,7 +95,7 @@ final class CompareSheet {
         var interval = tested.map(Answer.Tested::interval);
         var remarks = run.remarks().of(comparison);
         return List.of(
-                Cell.words(metric.name()),
+                cells.metric(metric),
                 cells.unit(metric),
                 Cell.words(run.names().brief(ours.device())),
                 cells.step(ours),
@@ -113,7 +113,10 @@ final class CompareSheet {
                 cells.standing(pairing),
                 Cell.words(run.names().locator(theirs)),
                 theirs.origin()
-                        .fold(p -> Cell.words(p.source().funding().value().spelling()), l -> cells.none()),
+                        .fold(
+                                p -> cells.term(
+                                        "funding", p.source().funding().value().spelling()),
+                                l -> cells.none()),
                 Cell.words(asks.value()),
                 cells.limit(ours, true),
                 cells.limit(ours, false),
@@ -202,6 +205,7 @@ final class CompareSheet {
                 .map(s -> s.kind().value())
                 .orElse(SpreadKind.NOT_REPORTED);
         boolean estimated = comparand.summary() instanceof Summary.Sampled s && s.label() != Label.REPORTED;
-        return kind.spelling() + (estimated ? ", converted" : "");
+        var name = run.words().term("spread", kind.spelling());
+        return estimated ? run.words().say("spread-converted", "spread", name) : name;
     }
 }

@@ -48,15 +48,16 @@ final class ConditionSheets {
         var rows = new ArrayList<List<Cell>>();
         run.questions()
                 .forEach((question, metric) -> run.comparisons(metric)
-                        .forEach(c ->
-                                c.pairing().verdicts().forEach(v -> rows.add(condition(metric, c.pairing(), v)))));
+                        .forEach(c -> run.conditions()
+                                .said(c.pairing())
+                                .forEach(v -> rows.add(condition(metric, c.pairing(), v)))));
         return new Table("Conditions", "", columns, rows, List.of(), CONDITIONS_ON_PAPER);
     }
 
     private List<Cell> condition(Metric metric, Pairing pairing, ConditionVerdict v) {
         boolean differs = v.mark() == Mark.DIFFERS;
         return List.of(
-                Cell.words(metric.name()),
+                cells.metric(metric),
                 Cell.words(run.names().brief(pairing.ours().device())),
                 cells.step(pairing.ours()),
                 Cell.words(cells.against(pairing)),
@@ -97,7 +98,7 @@ final class ConditionSheets {
     private List<Cell> notCompared(Metric metric, Pairing pairing) {
         var distortions = run.conditions().distortions(pairing);
         return List.of(
-                Cell.words(metric.name()),
+                cells.metric(metric),
                 Cell.words(run.names().brief(pairing.ours().device())),
                 cells.step(pairing.ours()),
                 Cell.words(run.summaries().withUnit(pairing.ours())),
@@ -112,7 +113,7 @@ final class ConditionSheets {
 
     private List<Cell> unpaired(Comparand comparand) {
         return List.of(
-                Cell.words(comparand.metric().name()),
+                cells.metric(comparand.metric()),
                 Cell.words(run.names().brief(comparand.device())),
                 cells.none(),
                 cells.none(),

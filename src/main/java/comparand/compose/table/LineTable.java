@@ -49,9 +49,9 @@ final class LineTable {
         int decimals = Rounding.decimalsFor((point.high() - point.low()) / 2, DIGITS);
         return List.of(
                 Cell.words(run.names().brief(c.device())),
-                Cell.words(withUnit(line.along(), line.alongUnit())),
+                Cell.words(withUnit(run.terms().named(line.along()), line.alongUnit())),
                 figure(point.at(), Rounding.decimalsFor(apart, DIGITS)),
-                Cell.words(withUnit(line.of(), line.ofUnit())),
+                Cell.words(withUnit(run.terms().named(line.of()), line.ofUnit())),
                 figure(point.mean(), decimals),
                 figure(point.low(), decimals),
                 figure(point.high(), decimals),

@@ -13,13 +13,13 @@ import java.util.List;
 import java.util.Optional;
 
 /** What the local results were made from: units and cases by centre and device, use outside the label, the row log. */
-final class LocalDataTables {
+public final class LocalDataTables {
 
     private final Run run;
     private final RowLogResult log;
     private final Cells cells;
 
-    LocalDataTables(Run run, RowLogResult log) {
+    public LocalDataTables(Run run, RowLogResult log) {
         this.run = run;
         this.log = log;
         this.cells = new Cells(run);
@@ -30,7 +30,7 @@ final class LocalDataTables {
     }
 
     /** Units and cases by centre and device, and how many of them were outside the label. */
-    Table counts() {
+    public Table counts() {
         return counts(false);
     }
 
@@ -58,8 +58,10 @@ final class LocalDataTables {
                     Cell.verbatim(c.study()),
                     c.centre().isEmpty() ? cells.none() : Cell.words(c.centre()),
                     Cell.words(run.names().device(c.device())),
-                    c.step().isEmpty() ? cells.word("rowlog.all-steps") : Cell.words(c.step()),
-                    Cell.words(c.of()),
+                    c.step().isEmpty()
+                            ? cells.word("rowlog.all-steps")
+                            : Cell.words(run.terms().phrases(c.step())),
+                    cells.term("level", c.of()),
                     number(c.members()),
                     number(c.rows()),
                     cells.word("rowlog.see-total")));
@@ -80,7 +82,7 @@ final class LocalDataTables {
                 cells.word("rowlog.all-centres"),
                 Cell.words(run.names().device(l.device())),
                 cells.word("rowlog.all-steps"),
-                Cell.words(l.level()),
+                cells.term("level", l.level()),
                 run.figures().cell(l.of(), 0, "", ""),
                 cells.none(),
                 Cell.words(run.words()
@@ -91,9 +93,9 @@ final class LocalDataTables {
                                 "of",
                                 String.valueOf(l.of()),
                                 "condition",
-                                l.condition(),
+                                run.terms().named(l.condition()),
                                 "limit",
-                                l.limit())));
+                                run.terms().quantity(l.limit()))));
     }
 
     /** What became of the rows, file by file, and of each that is not simply kept. */

@@ -1,7 +1,6 @@
 package comparand.compose.table;
 
 import comparand.compose.text.ConditionLine;
-import comparand.compose.text.Figures;
 import comparand.compose.text.Run;
 import comparand.document.Block;
 import comparand.document.Block.Paragraph;
@@ -19,11 +18,11 @@ import java.util.ArrayList;
 import java.util.Optional;
 
 /** What can be said first: every local comparison that could be made, as a sentence. */
-final class MainPoints {
+public final class MainPoints {
 
     private final Run run;
 
-    MainPoints(Run run) {
+    public MainPoints(Run run) {
         this.run = run;
     }
 
@@ -69,18 +68,23 @@ final class MainPoints {
                 : Optional.of(say(
                         "table.said.events",
                         "metric",
-                        ConditionLine.upperFirst(metric.name()),
+                        ConditionLine.upperFirst(run.terms().metric(metric)),
                         "events",
                         String.join("; ", parts)));
     }
 
-    private String point(Comparison c) {
+    /** One comparison as a sentence, with what belongs to its answer. */
+    public String point(Comparison c) {
+        var remarks = run.remarks().of(c);
+        return sentence(c) + (remarks.isEmpty() ? "" : " " + String.join(". ", remarks) + ".");
+    }
+
+    /** The same without what belongs to the answer. */
+    public String sentence(Comparison c) {
         var metric = c.pairing().ours().metric();
         var ours = c.pairing().ours();
         var device = run.names().device(ours.device());
         var answer = run.answers().of(c);
-        var remarks = run.remarks().of(c);
-        var tail = remarks.isEmpty() ? "" : " " + String.join(". ", remarks) + ".";
         if (c.answer() instanceof Answer.Nominal nominal) {
             var difference = run.figures()
                     .withUnit(
@@ -88,35 +92,34 @@ final class MainPoints {
                                     .signed(nominal.difference(), run.figures().of(ours, nominal.difference())),
                             metric);
             return say(
-                            "table.said.stated",
-                            "device",
-                            device,
-                            "metric",
-                            metric.name(),
-                            "difference",
-                            difference,
-                            "answer",
-                            answer)
-                    + tail;
+                    "table.said.stated",
+                    "device",
+                    device,
+                    "metric",
+                    run.terms().metric(metric),
+                    "difference",
+                    difference,
+                    "answer",
+                    answer);
         }
         if (c.answer() instanceof Answer.Tested tested) {
             var group = ours.origin().fold(p -> "", Origin.Local::group);
-            var step = group.isEmpty() ? sizes(c) : say("at", "step", group);
+            var step =
+                    group.isEmpty() ? sizes(c) : say("at", "step", run.terms().group(group));
             return say(
-                            "table.said.pair",
-                            "device",
-                            device,
-                            "metric",
-                            metric.name(),
-                            "step",
-                            step,
-                            "difference",
-                            differenceWithUnit(metric, tested),
-                            "answer",
-                            answer)
-                    + tail;
+                    "table.said.pair",
+                    "device",
+                    device,
+                    "metric",
+                    run.terms().metric(metric),
+                    "step",
+                    step,
+                    "difference",
+                    differenceWithUnit(metric, tested),
+                    "answer",
+                    answer);
         }
-        return ConditionLine.upperFirst(metric.name()) + ": " + answer + ".";
+        return ConditionLine.upperFirst(run.terms().metric(metric)) + ": " + answer + ".";
     }
 
     /** What tells results without a step apart from those at one: how many stand behind them. */
@@ -129,15 +132,24 @@ final class MainPoints {
                         .theirs()
                         .sizes()
                         .independent()
-                        .map(theirs -> say("in-numbers", "ours", ours.toString(), "theirs", theirs.toString())))
+                        .map(theirs -> say(
+                                "in-numbers",
+                                "ours",
+                                run.terms().size(ours),
+                                "theirs",
+                                run.terms().size(theirs))))
                 .orElse("");
     }
 
     private String differenceWithUnit(Metric metric, Answer.Tested tested) {
         int decimals = run.figures().ofDifference(metric, tested.interval());
         var value = run.figures().signed(tested.difference().value(), decimals);
-        return Figures.withDifferenceUnit(value, metric) + " (95 % CI "
-                + run.figures().range(tested.interval(), decimals) + ")";
+        return say(
+                "unknown.difference",
+                "value",
+                run.figures().withDifferenceUnit(value, metric),
+                "interval",
+                run.figures().range(tested.interval(), decimals));
     }
 
     private String say(String key, String... places) {

@@ -67,7 +67,7 @@ final class QuestionChapter {
         var unit = metric.unit().isNumber() || metric.nature() == Nature.EVENT
                 ? ""
                 : ", " + metric.unit().spelling();
-        var name = ConditionLine.upperFirst(metric.name());
+        var name = ConditionLine.upperFirst(run.terms().metric(metric));
         return new Section(
                 name.length() > 31 ? name.substring(0, 31) : name, name + " (" + metric.symbol() + ")" + unit, blocks);
     }
@@ -80,7 +80,10 @@ final class QuestionChapter {
                         "asks",
                         question.asks().value(),
                         "margin",
-                        question.margin().orElseThrow().value().toString().replace(' ', '\u00a0'),
+                        run.terms()
+                                .quantity(
+                                        question.margin().orElseThrow().value().toString())
+                                .replace(' ', '\u00a0'),
                         "reason",
                         question.reason().map(Located::value).orElse(say("no-reason")),
                         "better",
@@ -178,7 +181,8 @@ final class QuestionChapter {
         var group = pairing.ours().origin().fold(p -> "", Origin.Local::group);
         return List.of(
                 Cell.words(run.names().brief(pairing.ours().device())),
-                Cell.words(cells.brief(pairing.ours()) + (group.isEmpty() ? "" : say("at", "step", group))),
+                Cell.words(cells.brief(pairing.ours())
+                        + (group.isEmpty() ? "" : say("at", "step", run.terms().group(group)))),
                 Cell.words(SummaryText.printed(pairing.theirs()) + theirN(pairing.theirs())),
                 Cell.words(run.summaries().beside(pairing.theirs(), pairing.standing())),
                 cells.differenceInWords(c),
@@ -202,8 +206,12 @@ final class QuestionChapter {
                 Cell.words(run.names().locatorAndPayer(c)));
     }
 
-    private static String theirN(Comparand comparand) {
-        return comparand.sizes().independent().map(n -> "; " + n).orElse("");
+    private String theirN(Comparand comparand) {
+        return comparand
+                .sizes()
+                .independent()
+                .map(n -> "; " + run.terms().size(n))
+                .orElse("");
     }
 
     /** A name for the table that is its own in the document. */

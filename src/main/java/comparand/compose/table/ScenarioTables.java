@@ -18,7 +18,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** What changes under each scenario: a section of the page, and a sheet. */
-final class ScenarioTables {
+public final class ScenarioTables {
 
     /** The columns of the sheet that are printed, one page wide. */
     private static final int ON_PAPER = 6;
@@ -27,7 +27,7 @@ final class ScenarioTables {
     private final Cells cells;
     private final List<ScenarioResult> scenarios;
 
-    ScenarioTables(Run run, Cells cells, List<ScenarioResult> scenarios) {
+    public ScenarioTables(Run run, Cells cells, List<ScenarioResult> scenarios) {
         this.run = run;
         this.cells = cells;
         this.scenarios = scenarios;
@@ -81,11 +81,36 @@ final class ScenarioTables {
 
     private List<Cell> change(ChangeResult change) {
         return List.of(
-                Cell.words(metric(change).name()),
+                cells.metric(metric(change)),
                 Cell.words(run.names().brief(device(change))),
                 Cell.words(change.beside()),
                 Cell.words(said(change.shownBefore(), Optional.of(change.before()))),
                 Cell.words(said(change.shownAfter(), change.after())));
+    }
+
+    /** Every answer that changes, of all scenarios, for a page. */
+    public Table changes() {
+        var columns = List.of(
+                cells.name("col.suppose", 24),
+                cells.name("col.metric", 22),
+                cells.name("col.device", 12),
+                cells.text("col.against", 20),
+                cells.text("col.before", 50),
+                cells.text("col.after", 50));
+        var rows = new ArrayList<List<Cell>>();
+        for (var scenario : scenarios) {
+            scenario.changes().forEach(change -> {
+                var row = new ArrayList<Cell>(List.of(Cell.words(scenario.suppose())));
+                row.addAll(change(change));
+                rows.add(row);
+            });
+        }
+        return new Table(
+                "ScenarioChanges",
+                "",
+                columns,
+                rows.isEmpty() ? List.of(cells.nothing(columns.size())) : rows,
+                List.of());
     }
 
     Table sheet() {

@@ -1,6 +1,5 @@
 package comparand.compose.table;
 
-import comparand.compose.results.ResultSets;
 import comparand.compose.text.Cells;
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
@@ -27,13 +26,13 @@ import java.util.function.Function;
 import java.util.function.Predicate;
 
 /** Tables that stand in every document alike: sources, what was set aside, tolerances, findings, characteristics. */
-final class SharedTables {
+public final class SharedTables {
 
     private final Run run;
     private final ResultSet results;
     private final Cells cells;
 
-    SharedTables(Run run, ResultSet results) {
+    public SharedTables(Run run, ResultSet results) {
         this.run = run;
         this.results = results;
         this.cells = new Cells(run);
@@ -62,18 +61,24 @@ final class SharedTables {
         return List.of(
                 run.figures().cell(s.number(), 0, "", ""),
                 Cell.words(s.reference()),
-                Cell.words(s.kind().replace('-', ' ')),
+                cells.term("source-kind", s.kind().replace('-', ' ')),
                 s.revision().map(Cell::words).orElseGet(cells::none),
-                Cell.words(s.funding()),
+                cells.term("funding", s.funding()),
                 s.conditionsDeciding() == 0
                         ? cells.none()
-                        : Cell.words(s.conditionsReported() + " of " + s.conditionsDeciding()),
+                        : Cell.words(run.words()
+                                .say(
+                                        "n-of",
+                                        "n",
+                                        String.valueOf(s.conditionsReported()),
+                                        "of",
+                                        String.valueOf(s.conditionsDeciding()))),
                 s.missing().isEmpty() ? cells.word("none") : Cell.words(String.join(", ", s.missing())),
-                Cell.words(s.state()),
+                cells.term("source-state", s.state()),
                 new Cell.Day(LocalDate.parse(s.checked())));
     }
 
-    Table setAside() {
+    public Table setAside() {
         var columns = List.of(
                 cells.name("col.id", 8),
                 cells.text("col.locator", 12),
@@ -116,7 +121,7 @@ final class SharedTables {
     }
 
     /** The same in one row a metric, for a page. */
-    Table tolerancesByMetric() {
+    public Table tolerancesByMetric() {
         var columns = List.of(
                 cells.name("col.metric", 26),
                 cells.text("col.decides", 80),
@@ -128,7 +133,10 @@ final class SharedTables {
                     Cell.words(question.name()),
                     joined(question, t -> t.role().equals("decides"), t -> t.name() + " " + t.tolerance()),
                     joined(question, t -> t.role().equals("qualifies"), t -> t.name() + " " + t.tolerance()),
-                    joined(question, t -> !t.from().equals(ResultSets.CATALOGUE), t -> t.name() + ": " + t.from())));
+                    joined(
+                            question,
+                            t -> !t.from().equals(run.words().say("set-by.catalogue")),
+                            t -> t.name() + ": " + t.from())));
         }
         return new Table("Tolerances", "", columns, rows, List.of());
     }
@@ -147,13 +155,13 @@ final class SharedTables {
                 cells.text("col.message", 60),
                 cells.text("col.why", 44),
                 cells.text("col.fix", 44));
-        var rows = results.findings().stream().map(SharedTables::finding).toList();
+        var rows = results.findings().stream().map(this::finding).toList();
         return new Table("Findings", "", columns, rows.isEmpty() ? List.of(nothing(columns.size())) : rows, List.of());
     }
 
-    private static List<Cell> finding(FindingResult f) {
+    private List<Cell> finding(FindingResult f) {
         return List.of(
-                Cell.words(f.severity()),
+                cells.term("severity", f.severity()),
                 Cell.words(f.code()),
                 Cell.words(f.file() + f.cell().map(c -> ", " + c).orElse(":" + f.line() + ":" + f.column())),
                 Cell.words(ConditionLine.upperFirst(f.message())),
@@ -171,7 +179,7 @@ final class SharedTables {
     }
 
     /** What documents state of each device, property by property; two columns a device, the words and their place. */
-    Table characteristics() {
+    public Table characteristics() {
         var columns = new ArrayList<>(List.of(cells.text("col.block", 12), cells.name("col.property", 28)));
         var devices = run.dossier().devices().stream()
                 .map(d -> run.library().device(d.value()).orElseThrow())
@@ -232,7 +240,7 @@ final class SharedTables {
     }
 
     private List<Cell> row(Property property, Map<String, Stated> byDevice, List<DeviceRecord> devices) {
-        var row = new ArrayList<Cell>(List.of(Cell.words(property.block), Cell.words(property.name)));
+        var row = new ArrayList<Cell>(List.of(cells.term("block", property.block), Cell.words(property.name)));
         for (var device : devices) {
             var stated = byDevice.get(device.id());
             row.add(stated == null ? cells.notReported() : Cell.words(stated.text));
@@ -242,6 +250,6 @@ final class SharedTables {
     }
 
     private String metricName(String id) {
-        return run.library().catalogue().find(id).map(m -> m.name()).orElse(id);
+        return run.library().catalogue().find(id).map(run.terms()::metric).orElse(id);
     }
 }

@@ -58,7 +58,7 @@ final class StatedTable {
                 .map(run.trails()::of)
                 .toList();
         var covers = c.metric().definition().stream()
-                .flatMap(a -> c.definition().get(a.id()).map(a::text).stream())
+                .flatMap(a -> c.definition().get(a.id()).map(a::text).map(run.terms()::variant).stream())
                 .toList();
         return List.of(
                 Cell.words(run.names().brief(c.device())),

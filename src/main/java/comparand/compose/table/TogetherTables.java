@@ -89,7 +89,7 @@ final class TogetherTables {
 
     private List<Cell> row(SourcesTogether together) {
         var row = new ArrayList<Cell>(List.of(
-                Cell.words(together.ours().metric().name()),
+                cells.metric(together.ours().metric()),
                 cells.unit(together.ours().metric()),
                 Cell.words(run.names().brief(together.ours().device())),
                 Cell.words(sources(together)),

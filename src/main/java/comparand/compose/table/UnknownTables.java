@@ -143,7 +143,7 @@ final class UnknownTables {
                 Cell.words(settles),
                 Cell.words(u.who())));
         row.addAll(numbers);
-        row.add(Cell.words(u.kind()));
+        row.add(cells.term("gap-kind", u.kind()));
         row.add(Cell.verbatim(u.id()));
         return row;
     }
@@ -164,20 +164,20 @@ final class UnknownTables {
                         .findFirst())
                 .toList();
         row.add(needed(by.get(0)));
-        row.add(Cell.words(p.unit()));
-        row.add(Cell.words(p.groups().replace('-', ' ')));
+        row.add(cells.term("level", p.unit()));
+        row.add(cells.term("groups", p.groups().replace('-', ' ')));
         row.add(count(p.ours()));
         row.add(count(p.theirs()));
-        row.add(Cell.words(aim.kind().replace('-', ' ')));
+        row.add(cells.term("aim", aim.kind().replace('-', ' ')));
         row.add(run.figures().cell(aim.amount(), Rounding.decimalsFor(aim.amount(), SPREAD_DIGITS), "", ""));
         row.add(aim.kind().equals("detect") ? run.figures().cell(p.power(), 2, "", "") : cells.none());
         row.add(sd(by.get(0)));
-        row.add(Cell.words(p.sdFrom()));
+        row.add(cells.term("sd-from", p.sdFrom()));
         row.add(sd(by.get(1)));
         row.add(needed(by.get(1)));
         row.add(sd(by.get(2)));
         row.add(needed(by.get(2)));
-        row.add(Cell.words(p.reach().replace('-', ' ')));
+        row.add(cells.term("reach", p.reach().replace('-', ' ')));
         row.add(p.tau()
                 .map(t -> (Cell) run.figures().cell(t, Rounding.decimalsFor(t, SPREAD_DIGITS), "", ""))
                 .orElseGet(cells::none));

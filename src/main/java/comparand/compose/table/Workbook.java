@@ -15,7 +15,6 @@ import comparand.document.Section;
 import comparand.document.result.ResultSet;
 import comparand.model.Answer;
 import comparand.model.Comparand;
-import comparand.model.Origin;
 import comparand.model.Standing;
 import comparand.model.Summary;
 import comparand.stat.Interval;
@@ -76,9 +75,19 @@ public final class Workbook {
         sheets.put("row-log", List.of(localData.rowLog()));
         sheets.put("characteristics", List.of(shared.characteristics()));
         sheets.put("tolerances", List.of(shared.tolerances()));
+        var costs = new CostSheets(run, cells, results.costs());
+        sheets.put("costs", List.of(costs.items()));
+        if (costs.areSupplied()) {
+            sheets.put("case-costs", List.of(costs.perCase()));
+        }
+        results.weights().ifPresent(w -> {
+            sheets.put("weights", List.of(new WeightSheets(run, cells, w).scores()));
+            sheets.put("weights-varied", List.of(new WeightVariationSheet(run, cells, w).table()));
+        });
         sheets.put("sources", List.of(shared.sources()));
         sheets.put("aside", List.of(shared.setAside()));
         sheets.put("findings", List.of(shared.findings()));
+        sheets.put("changes", List.of(ChangeSheet.table(run, cells, results.changes())));
         sheets.put("trail", List.of(trail()));
         var sections = new ArrayList<Section>();
         sections.add(readFirst(sheets));
@@ -133,6 +142,10 @@ public final class Workbook {
         rows.add(item("about.state", edition.state()));
         rows.add(item("about.tool", edition.tool()));
         rows.add(item("about.fingerprint", edition.fingerprint()));
+        results.weights().ifPresent(w -> {
+            rows.add(item("about.weights", w.setBy() + ", " + w.on()));
+            rows.add(item("about.scores", w.rule()));
+        });
         edition.cautions().forEach(c -> rows.add(item("about.caution", c)));
         return new Table(
                 "About", "", List.of(cells.name("col.item", 30), cells.text("col.entry", 100)), rows, List.of());
@@ -156,11 +169,11 @@ public final class Workbook {
         run.questions()
                 .forEach((question, metric) -> rows.add(List.of(
                         Cell.words(question.asks().value()),
-                        Cell.words(metric.name()),
+                        cells.metric(metric),
                         cells.unit(metric),
                         question.margin()
                                 .flatMap(m -> m.value().amount())
-                                .map(a -> Cell.words(a.toString()))
+                                .map(a -> Cell.words(run.terms().quantity(a.toString())))
                                 .orElseGet(() -> cells.word("margin.none")),
                         question.reason().map(r -> Cell.words(r.value())).orElseGet(cells::none),
                         cells.word("favourable." + run.better(question, metric).name()),
@@ -193,14 +206,13 @@ public final class Workbook {
     }
 
     private List<Cell> local(Comparand c) {
-        var group = c.origin().fold(p -> "", Origin.Local::group);
         boolean events = c.summary() instanceof Summary.Events;
         var sampled = c.summary() instanceof Summary.Sampled s ? Optional.of(s) : Optional.<Summary.Sampled>empty();
         return List.of(
-                Cell.words(c.metric().name()),
+                cells.metric(c.metric()),
                 cells.unit(c.metric()),
                 Cell.words(run.names().brief(c.device())),
-                group.isEmpty() ? cells.none() : Cell.words(group),
+                cells.step(c),
                 events ? cells.none() : cells.centre(c, Standing.SAME),
                 cells.sd(c),
                 cells.n(c),
@@ -271,9 +283,13 @@ public final class Workbook {
                         Cell.verbatim(c.id()),
                         Cell.words(run.names().locator(c)),
                         run.figures().cell(order, 0, "", ""),
-                        Cell.words(step.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')),
+                        cells.term(
+                                "step-kind",
+                                step.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')),
                         Cell.words(run.trails().of(step)),
-                        step.formula().isEmpty() ? cells.none() : Cell.words(step.formula())));
+                        step.formula().isEmpty()
+                                ? cells.none()
+                                : Cell.words(run.trails().formula(c, step))));
             }
         }
         return new Table("Trail", "", columns, rows, List.of());

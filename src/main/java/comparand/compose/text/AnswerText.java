@@ -13,12 +13,14 @@ import java.util.Optional;
 public final class AnswerText {
 
     private final Words words;
+    private final Terms terms;
     private final Figures figures;
     private final ConditionLine conditions;
     private final Names names;
 
     public AnswerText(Words words, Figures figures, ConditionLine conditions, Names names) {
         this.words = words;
+        this.terms = new Terms(words);
         this.figures = figures;
         this.conditions = conditions;
         this.names = names;
@@ -135,14 +137,14 @@ public final class AnswerText {
                         "margin",
                         comparison
                                 .margin()
-                                .map(m -> m.text().replace(' ', '\u00a0'))
+                                .map(m -> terms.quantity(m.text()).replace(' ', '\u00a0'))
                                 .orElse(""),
                         "high",
                         high,
                         "low",
                         low,
                         "unit",
-                        comparison.pairing().ours().metric().differenceUnit())
+                        terms.differenceUnit(comparison.pairing().ours().metric()))
                 .replace("  ", " ");
     }
 
@@ -161,7 +163,7 @@ public final class AnswerText {
                             .map(o -> words.say(o.contains(a.figure()) ? "answer.inside" : "answer.outside"))
                             .orElse(""),
             "oneMore", a.oneMore().map(o -> figures.range(o, coarser(decimals))).orElse(""),
-            "unitOfAnalysis", level(ours).singular()
+            "oneFurther", terms.oneFurther(level(ours))
         };
         return words.say(a.oneMore().isPresent() ? "answer.figure" : "answer.figure.few", common);
     }
@@ -198,7 +200,7 @@ public final class AnswerText {
                         "of",
                         String.valueOf(a.of()),
                         "unitsOfAnalysis",
-                        level(ours).plural(),
+                        terms.level(level(ours)),
                         "mean",
                         figures.range(a.mean(), decimals))
                 + a.most()
@@ -207,7 +209,7 @@ public final class AnswerText {
                                 "side",
                                 words.say(a.limit().atLeast() ? "answer.flips.above" : "answer.flips.below"),
                                 "unitsOfAnalysis",
-                                level(ours).plural(),
+                                terms.level(level(ours)),
                                 "value",
                                 figures.withUnit(figures.number(most.value(), decimals), ours.metric())))
                         .orElse("");

@@ -11,7 +11,6 @@ import comparand.model.Origin;
 import comparand.model.Pairing;
 import comparand.model.Standing;
 import comparand.model.Summary;
-import comparand.model.library.SampleSize;
 import comparand.stat.Interval;
 import comparand.stat.MeanEstimate;
 import comparand.stat.Moments;
@@ -41,6 +40,15 @@ public final class Cells {
         return new Column(run.words().say(heading), width, Align.RIGHT, false);
     }
 
+    /** What the tool itself calls something. */
+    public Cell term(String section, String english) {
+        return Cell.words(run.words().term(section, english));
+    }
+
+    public Cell metric(Metric metric) {
+        return Cell.words(run.terms().metric(metric));
+    }
+
     public Cell word(String key) {
         return Cell.words(run.words().say(key));
     }
@@ -62,7 +70,7 @@ public final class Cells {
         return comparand
                 .sizes()
                 .independent()
-                .map(SampleSize::toString)
+                .map(run.terms()::size)
                 .map(Cell::words)
                 .orElseGet(this::notReported);
     }
@@ -161,7 +169,7 @@ public final class Cells {
     /** The step or group of a local result. */
     public Cell step(Comparand comparand) {
         var group = comparand.origin().fold(p -> "", Origin.Local::group);
-        return group.isEmpty() ? none() : Cell.words(group);
+        return group.isEmpty() ? none() : Cell.words(run.terms().group(group));
     }
 
     private static Optional<Moments> moments(Comparand comparand) {
@@ -181,7 +189,11 @@ public final class Cells {
 
     /** The same in the brackets of its standing: {@code [72.4 (4.1)]; 6 units}. */
     public String briefBeside(Comparand comparand, Standing standing) {
-        var n = comparand.sizes().independent().map(s -> "; " + s).orElse("");
+        var n = comparand
+                .sizes()
+                .independent()
+                .map(s -> "; " + run.terms().size(s))
+                .orElse("");
         return run.summaries().beside(comparand, standing) + (comparand.summary() instanceof Summary.Events ? "" : n);
     }
 

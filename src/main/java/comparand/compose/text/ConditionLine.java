@@ -1,5 +1,6 @@
 package comparand.compose.text;
 
+import comparand.metric.Catalogue;
 import comparand.metric.Effect;
 import comparand.metric.Role;
 import comparand.model.ConditionVerdict;
@@ -15,16 +16,23 @@ public final class ConditionLine {
 
     private final Words words;
     private final Names names;
+    private final VerdictText texts;
 
-    public ConditionLine(Words words, Names names) {
+    public ConditionLine(Words words, Names names, Catalogue catalogue) {
         this.words = words;
         this.names = names;
+        this.texts = new VerdictText(words, catalogue);
+    }
+
+    /** What was found of each condition, in the language of the document. */
+    public List<ConditionVerdict> said(Pairing pairing) {
+        return pairing.verdicts().stream().map(texts::said).toList();
     }
 
     /** {@code flow = · Hb ≠ (12.0 g/dL | 10 g/dL) · temp ?}: ours before the bar, theirs behind it. */
     public String line(Pairing pairing) {
         return String.join(
-                " · ", pairing.verdicts().stream().map(ConditionLine::item).toList());
+                " · ", said(pairing).stream().map(ConditionLine::item).toList());
     }
 
     private static String item(ConditionVerdict v) {
@@ -41,7 +49,7 @@ public final class ConditionLine {
     public String why(Pairing pairing) {
         var parts = new ArrayList<String>();
         var missing = new ArrayList<String>();
-        for (var v : pairing.verdicts()) {
+        for (var v : said(pairing)) {
             if (!v.decidesAgainst()) {
                 continue;
             }
@@ -61,13 +69,13 @@ public final class ConditionLine {
         return String.join("; ", parts);
     }
 
-    private static String outside(ConditionVerdict v) {
-        return v.ours().equals("within") ? v.theirs() : v.ours();
+    private String outside(ConditionVerdict v) {
+        return v.ours().equals(words.term("stated", "within")) ? v.theirs() : v.ours();
     }
 
     /** The expected direction of every difference that decides, one sentence each. */
     public List<String> distortions(Pairing pairing) {
-        return pairing.verdicts().stream()
+        return said(pairing).stream()
                 .filter(v -> v.decidesAgainst() && v.mark() == Mark.DIFFERS && v.of() == Subject.CONDITION)
                 .map(v -> distortion(pairing, v))
                 .toList();
@@ -104,7 +112,7 @@ public final class ConditionLine {
     public List<String> qualifiers(Pairing pairing) {
         var said = new ArrayList<String>();
         var missing = new ArrayList<String>();
-        for (var v : pairing.verdicts()) {
+        for (var v : said(pairing)) {
             if (v.role() == Role.DECIDES || v.of() == Subject.UNIT) {
                 continue;
             }
@@ -131,7 +139,7 @@ public final class ConditionLine {
     public String toMakeComparable(Pairing pairing) {
         var parts = new ArrayList<String>();
         var missing = new ArrayList<String>();
-        for (var v : pairing.verdicts()) {
+        for (var v : said(pairing)) {
             if (!v.decidesAgainst()) {
                 continue;
             }

@@ -35,9 +35,11 @@ public final class Figures {
     private static final double LEAST_P = 0.001;
 
     private final Words words;
+    private final Terms terms;
 
     public Figures(Words words) {
         this.words = words;
+        this.terms = new Terms(words);
     }
 
     /** Digits with the sign of the language and a true minus. */
@@ -180,7 +182,8 @@ public final class Figures {
     }
 
     /** With the unit of differences behind a non-breaking space; a bare number stays bare. */
-    public static String withDifferenceUnit(String number, Metric metric) {
-        return metric.differenceUnit().isEmpty() ? number : number + "\u00a0" + metric.differenceUnit();
+    public String withDifferenceUnit(String number, Metric metric) {
+        var unit = terms.differenceUnit(metric);
+        return unit.isEmpty() ? number : number + "\u00a0" + unit;
     }
 }

@@ -78,8 +78,9 @@ public final class Names {
                         .toList());
     }
 
-    private static String local(Origin.Local local) {
-        return "L:" + local.study().id() + (local.group().isEmpty() ? "" : ", " + local.group());
+    private String local(Origin.Local local) {
+        return "L:" + local.study().id()
+                + (local.group().isEmpty() ? "" : ", " + new Terms(words).group(local.group()));
     }
 
     public String locator(SourceRecord source, ValueRecord value) {
@@ -94,7 +95,10 @@ public final class Names {
                 .fold(
                         p -> switch (p.source().funding().value()) {
                             case MAKER, MIXED ->
-                                ", " + p.source().funding().value().spelling();
+                                ", "
+                                        + words.term(
+                                                "funding",
+                                                p.source().funding().value().spelling());
                             case INDEPENDENT, NOT_REPORTED -> "";
                         },
                         l -> "");

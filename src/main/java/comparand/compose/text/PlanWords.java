@@ -18,12 +18,14 @@ public final class PlanWords {
     private static final int SPREAD_DIGITS = 2;
 
     private final Words words;
+    private final Terms terms;
     private final Figures figures;
     private final Metric metric;
     private final Planned plan;
 
     public PlanWords(Words words, Figures figures, Metric metric, Planned plan) {
         this.words = words;
+        this.terms = new Terms(words);
         this.figures = figures;
         this.metric = metric;
         this.plan = plan;
@@ -38,11 +40,11 @@ public final class PlanWords {
                 "power",
                 figures.percent(plan.power()),
                 "margin",
-                margin.map(m -> m.text().replace(' ', '\u00a0')).orElse(""),
+                margin.map(m -> terms.quantity(m.text()).replace(' ', '\u00a0')).orElse(""),
                 "observed",
                 tested.map(this::observed).orElse(""),
                 "numbers",
-                numbers(aim.results(), plan.unit().plural()),
+                numbers(aim.results(), terms.level(plan.unit())),
                 "where",
                 where());
     }
@@ -88,24 +90,24 @@ public final class PlanWords {
         int decimals = aim.kind() == PlanAim.Kind.DETECT
                 ? Figures.asSet(aim.amount())
                 : Rounding.decimalsFor(aim.amount(), SPREAD_DIGITS);
-        return Figures.withDifferenceUnit(figures.number(aim.amount(), decimals), metric);
+        return figures.withDifferenceUnit(figures.number(aim.amount(), decimals), metric);
     }
 
     private String observed(Answer.Tested tested) {
-        return Figures.withDifferenceUnit(
+        return figures.withDifferenceUnit(
                 figures.signed(tested.difference().value(), figures.ofDifference(metric, tested.interval())), metric);
     }
 
     public String sd(double value, boolean unit) {
         var number = figures.number(value, Rounding.decimalsFor(value, SPREAD_DIGITS));
-        return unit ? Figures.withDifferenceUnit(number, metric) : number;
+        return unit ? figures.withDifferenceUnit(number, metric) : number;
     }
 
     public String where() {
         return words.say(
                 "needed.where." + plan.groups().name(),
                 "theirs",
-                plan.theirs().map(s -> s.toString()).orElse(""));
+                plan.theirs().map(terms::size).orElse(""));
     }
 
     /** {@code about 9 units (6 with SD 1.8, 14 with SD 3.1)}. */
@@ -123,7 +125,7 @@ public final class PlanWords {
                 others.add(words.say("needed.with", "n", brief(needed.get(i)), "sd", sd(assumed.value(), false)));
             }
         }
-        return words.say("needed.all", "n", atHand, "others", String.join(", ", others));
+        return words.say("needed.all", "n", atHand, "others", String.join(words.say("number-list-sign") + " ", others));
     }
 
     /** {@code 9}, {@code more than 1,000} or {@code no number}. */
@@ -131,9 +133,9 @@ public final class PlanWords {
         return words.say("needed.brief." + needed.kind().name(), "n", number(needed));
     }
 
-    private static String number(Needed needed) {
+    private String number(Needed needed) {
         return needed.n() >= 1000
-                ? needed.n() / 1000 + "," + "%03d".formatted(needed.n() % 1000)
+                ? needed.n() / 1000 + words.say("thousands-sign") + "%03d".formatted(needed.n() % 1000)
                 : String.valueOf(needed.n());
     }
 }

@@ -20,6 +20,7 @@ import java.util.Optional;
 public final class Remarks {
 
     private final Words words;
+    private final Terms terms;
     private final Figures figures;
     private final ConditionLine conditions;
     private final CentreText centres;
@@ -39,6 +40,7 @@ public final class Remarks {
         this.centres = centres;
         this.trails = trails;
         this.words = words;
+        this.terms = new Terms(words);
         this.figures = figures;
         this.conditions = conditions;
         this.family = family;
@@ -63,7 +65,7 @@ public final class Remarks {
                     "high",
                     figures.number(nominal.difference() + nominal.rounding(), decimals),
                     "unit",
-                    metric.differenceUnit()));
+                    terms.differenceUnit(metric)));
         }
         precision(comparison).ifPresent(remarks::add);
         fragility(comparison).ifPresent(remarks::add);
@@ -189,8 +191,8 @@ public final class Remarks {
                         "at",
                         figures.number(at, figures.ofDifference(metric, tested.interval())),
                         "unit",
-                        metric.differenceUnit())
-                .strip();
+                        terms.differenceUnit(metric))
+                .replaceAll("[ \u00a0]+$", "");
     }
 
     public CentreText centres() {

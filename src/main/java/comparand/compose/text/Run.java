@@ -20,6 +20,7 @@ public final class Run {
 
     private final Compared compared;
     private final Words words;
+    private final Terms terms;
     private final Figures figures;
     private final Names names;
     private final SummaryText summaries;
@@ -33,10 +34,11 @@ public final class Run {
     public Run(Compared compared, Words words) {
         this.compared = compared;
         this.words = words;
+        this.terms = new Terms(words);
         this.figures = new Figures(words);
         this.names = new Names(compared, words);
         this.summaries = new SummaryText(words, figures);
-        this.conditions = new ConditionLine(words, names);
+        this.conditions = new ConditionLine(words, names, library().catalogue());
         this.answers = new AnswerText(words, figures, conditions, names);
         this.together = new TogetherText(words, figures, names, answers);
         this.trails = new TrailText(words);
@@ -136,6 +138,10 @@ public final class Run {
 
     public Words words() {
         return words;
+    }
+
+    public Terms terms() {
+        return terms;
     }
 
     public Figures figures() {

@@ -81,7 +81,7 @@ public final class SummaryText {
 
             @Override
             public String words(Summary.Words s) {
-                return "\"" + s.text() + "\"";
+                return words.say("quoted", "text", s.text());
             }
         });
     }

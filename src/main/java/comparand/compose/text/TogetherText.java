@@ -50,7 +50,9 @@ public final class TogetherText {
                 words.say(
                         "together.adjusted",
                         "p",
-                        two.adjustedP().stream().map(figures::p).collect(Collectors.joining(", "))));
+                        two.adjustedP().stream()
+                                .map(figures::p)
+                                .collect(Collectors.joining(words.say("number-list-sign") + " "))));
     }
 
     private List<String> several(Several several) {

@@ -1,5 +1,6 @@
 package comparand.compose.text;
 
+import comparand.metric.Catalogue;
 import comparand.model.Comparand;
 import comparand.model.Step;
 import comparand.unit.Rounding;
@@ -21,17 +22,26 @@ public final class TrailText {
     private static final int DIGITS = 6;
 
     private final Words words;
+    private final StepText texts;
 
     public TrailText(Words words) {
         this.words = words;
+        this.texts = new StepText(words);
     }
 
     public List<String> of(Comparand comparand) {
         return comparand.trail().stream().map(this::of).toList();
     }
 
+    /** The formula of a step in letters; one that a library declares stays as it is written there. */
+    public String formula(Comparand comparand, Step step) {
+        boolean declared = step.kind() == Step.Kind.COMPUTED
+                && Catalogue.shipped().find(comparand.metric().id()).isEmpty();
+        return declared ? step.formula() : texts.formula(step.formula());
+    }
+
     public String of(Step step) {
-        var places = step.facts().entrySet().stream()
+        var places = texts.said(step).facts().entrySet().stream()
                 .flatMap(e -> Stream.of(e.getKey(), text(e)))
                 .toArray(String[]::new);
         if (step.kind() == Step.Kind.CENTRES) {

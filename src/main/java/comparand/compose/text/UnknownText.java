@@ -18,6 +18,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** What is not known, in words: what, of which device, why it matters, what would settle it, who could supply it. */
 public final class UnknownText {
@@ -104,11 +105,18 @@ public final class UnknownText {
         var metric = pairing.ours().metric();
         var tested = tested(c.answer());
         var group = pairing.ours().origin().fold(p -> "", l -> l.group());
-        var name = ConditionLine.upperFirst(metric.name());
+        var name = ConditionLine.upperFirst(run.terms().metric(metric));
         var what = say(
                 "unknown.open",
                 "metric",
-                group.isEmpty() ? name : say("unknown.metric", "metric", name, "group", group),
+                group.isEmpty()
+                        ? name
+                        : say(
+                                "unknown.metric",
+                                "metric",
+                                name,
+                                "group",
+                                run.terms().group(group)),
                 "other",
                 other(pairing.theirs()),
                 "difference",
@@ -138,7 +146,8 @@ public final class UnknownText {
         return say(
                 "unknown.difference",
                 "value",
-                Figures.withDifferenceUnit(run.figures().signed(t.difference().value(), decimals), metric),
+                run.figures()
+                        .withDifferenceUnit(run.figures().signed(t.difference().value(), decimals), metric),
                 "interval",
                 run.figures().range(t.interval(), decimals));
     }
@@ -169,7 +178,7 @@ public final class UnknownText {
                         "asks",
                         asks,
                         "margin",
-                        m.text().replace(' ', '\u00a0'),
+                        run.terms().quantity(m.text()).replace(' ', '\u00a0'),
                         "reason",
                         m.reason()))
                 .orElseGet(() -> say("matters.no-margin", "asks", asks));
@@ -182,18 +191,19 @@ public final class UnknownText {
                 .findFirst()
                 .map(QuestionRecord::asks)
                 .map(Located::value)
-                .orElse(metric.name());
+                .orElseGet(() -> run.terms().metric(metric));
     }
 
     private Said unmeasured(Unknown.Unmeasured u) {
-        var name = ConditionLine.upperFirst(u.metric().name());
+        var name = ConditionLine.upperFirst(run.terms().metric(u.metric()));
         var settles = new ArrayList<String>();
         settles.add(say("settle.unmeasured"));
         u.planned().ifPresent(p -> settles.addAll(0, planned(p, u.metric(), u.margin(), Optional.empty())));
         return new Said(
                 u.have()
                         .flatMap(c -> c.sizes().independent())
-                        .map(n -> say("unknown.few", "metric", name, "n", n.toString()))
+                        .map(n -> say(
+                                "unknown.few", "metric", name, "n", run.terms().size(n)))
                         .orElseGet(() -> say("unknown.unmeasured", "metric", name)),
                 run.names().device(u.device()),
                 matters(u.metric(), u.margin()),
@@ -215,7 +225,7 @@ public final class UnknownText {
         return say(
                 "missing." + m.kind().name(),
                 "conditions",
-                String.join(", ", m.what()),
+                m.what().stream().map(run.terms()::named).collect(Collectors.joining(", ")),
                 "values",
                 String.join(", ", m.values()));
     }
@@ -248,7 +258,7 @@ public final class UnknownText {
                 say(
                         "unknown.unlike",
                         "metric",
-                        ConditionLine.upperFirst(metric.name()),
+                        ConditionLine.upperFirst(run.terms().metric(metric)),
                         "other",
                         other(theirs),
                         "why",
@@ -268,8 +278,8 @@ public final class UnknownText {
         return String.join("; ", texts);
     }
 
-    private static String names(List<Metric> metrics) {
-        return String.join(", ", metrics.stream().map(Metric::name).toList());
+    private String names(List<Metric> metrics) {
+        return metrics.stream().map(run.terms()::metric).collect(Collectors.joining(", "));
     }
 
     private String say(String key, String... places) {

@@ -11,7 +11,10 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
@@ -26,10 +29,16 @@ public final class Words {
 
     private static final Pattern PLACE = Pattern.compile("\\{([A-Za-z]+)}");
 
+    private static final String ENGLISH = "en";
+
     private final Properties texts;
 
-    private Words(Properties texts) {
+    /** The key of each text by which the tool itself calls something in English: section, then text. */
+    private final Map<String, Map<String, String>> terms;
+
+    private Words(Properties texts, Map<String, Map<String, String>> terms) {
         this.texts = texts;
+        this.terms = terms;
     }
 
     /**
@@ -43,19 +52,35 @@ public final class Words {
 
     /** The words of a language, if the tool speaks it. */
     public static Optional<Words> find(String language) {
-        if (!language.matches("[a-z]{2,3}(-[A-Za-z0-9]+)*")) {
-            return Optional.empty();
-        }
+        return language.matches("[a-z]{2,3}(-[A-Za-z0-9]+)*")
+                ? read(language).map(texts -> new Words(texts, terms()))
+                : Optional.empty();
+    }
+
+    private static Optional<Properties> read(String language) {
         try (var in = Words.class.getResourceAsStream(file(language))) {
             if (in == null) {
                 return Optional.empty();
             }
             var texts = new Properties();
             texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-            return Optional.of(new Words(texts));
+            return Optional.of(texts);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static Map<String, Map<String, String>> terms() {
+        var english = read(ENGLISH).orElseThrow();
+        var terms = new HashMap<String, Map<String, String>>();
+        new TreeSet<>(english.stringPropertyNames()).forEach(key -> {
+            int dot = key.indexOf('.');
+            if (dot > 0) {
+                terms.computeIfAbsent(key.substring(0, dot), k -> new HashMap<>())
+                        .putIfAbsent(english.getProperty(key), key);
+            }
+        });
+        return terms;
     }
 
     private static String file(String language) {
@@ -94,7 +119,7 @@ public final class Words {
                 changed.setProperty(key.value(), entry.value().value());
             }
         }
-        return findings.isEmpty() ? Outcome.of(new Words(changed)) : Outcome.stopped(findings);
+        return findings.isEmpty() ? Outcome.of(new Words(changed, terms)) : Outcome.stopped(findings);
     }
 
     private static Set<String> places(String text) {
@@ -117,6 +142,25 @@ public final class Words {
         }
         return NoBreak.joined(PLACE.matcher(template)
                 .replaceAll(m -> Matcher.quoteReplacement(text(key, m.group(1), namesAndTexts))));
+    }
+
+    /**
+     * What the tool itself calls something, in this language. What has no text of its own there, such as a name that a
+     * library gives, stays as its author wrote it.
+     *
+     * @param section the beginning of the keys among which it is looked for, such as {@code metric}
+     * @param english as the tool calls it in English
+     */
+    public String term(String section, String english) {
+        var key = terms.getOrDefault(section, Map.of()).get(english);
+        return key == null ? english : texts.getProperty(key, english);
+    }
+
+    /** All that a section names, in English: longer names first, so that none is taken for the beginning of another. */
+    List<String> named(String section) {
+        return terms.getOrDefault(section, Map.of()).keySet().stream()
+                .sorted(Comparator.comparing(String::length).reversed().thenComparing(Comparator.naturalOrder()))
+                .toList();
     }
 
     /** The cautions that go with every output, in order. */

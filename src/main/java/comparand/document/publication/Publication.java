@@ -5,6 +5,7 @@ import comparand.document.chart.Chart;
 import comparand.document.result.ResultSet;
 import comparand.document.talk.Deck;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * All that a run has to say: its results as data, and what is drawn from them.
@@ -17,5 +18,25 @@ public record Publication(ResultSet results, List<Document> documents, List<Deck
         documents = List.copyOf(documents);
         decks = List.copyOf(decks);
         figures = List.copyOf(figures);
+    }
+
+    /** The results alone. */
+    public static Publication none(ResultSet results) {
+        return new Publication(results, List.of(), List.of(), List.of());
+    }
+
+    /** The results with some documents. */
+    public static Publication of(ResultSet results, Document... documents) {
+        return new Publication(results, List.of(documents), List.of(), List.of());
+    }
+
+    /** This with what another reader is given behind it. */
+    public Publication with(Publication more) {
+        return new Publication(
+                results, joined(documents, more.documents), joined(decks, more.decks), joined(figures, more.figures));
+    }
+
+    private static <T> List<T> joined(List<T> first, List<T> second) {
+        return Stream.concat(first.stream(), second.stream()).toList();
     }
 }

@@ -1,6 +1,8 @@
 package comparand.document.result;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
 
 /** Everything a run found. */
 @Says("The results of one run of one dossier")
@@ -35,14 +37,32 @@ public record ResultSet(
         @Says("Published values for which there is nothing local to set beside")
         List<UnpairedResult> unpaired,
 
+        @Says("For each metric and device, how far published values may be compared")
+        List<ComparabilityResult> comparability,
+
         @Says("Values that take no part, with reasons") List<SetAsideResult> setAside,
 
         @Says("What became of the rows of the raw files") RowLogResult rowLog,
 
+        @Says("What a case costs, as far as prices were supplied")
+        CostsResult costs,
+
+        @Says("Scores by weights; absent where no weights were supplied")
+        Optional<WeightsResult> weights,
+
+        @Says("What changed since an earlier report") ChangesResult changes,
+        @Says("Letters that ask for what was not reported") List<RequestResult> requests,
+
         @Says("Findings on the library that did not stop the run")
         List<FindingResult> findings,
 
-        @Says("Cautions that go with every output") List<String> cautions) {
+        @Says("Cautions that go with every output") List<String> cautions,
+
+        @Says("Counts that running text names, by what is counted")
+        SortedMap<String, Integer> counts,
+
+        @Says("What limits the comparisons, by how many each affects, most first")
+        List<LimitationResult> limitations) {
 
     /** What {@code format} begins with in every version. */
     public static final String FORMATS = "comparand-results-";

@@ -10,7 +10,58 @@ public record RowLogResult(
         @Says("Kept units or cases by centre and device, of all steps together and of each")
         List<CountResult> counts,
 
-        @Says("Use outside of what a label allows") List<LabelUseResult> outsideLabel) {
+        @Says("Use outside of what a label allows") List<LabelUseResult> outsideLabel,
+
+        @Says("From all rows to the pairs that are compared")
+        TotalResult total,
+
+        @Says("Kept units or cases by study, of all centres and devices together")
+        List<StudyResult> studies) {
+
+    /** All files together, and what came of them. */
+    public record TotalResult(
+            @Says("Raw files") int files,
+            @Says("Rows of all files") int rows,
+            @Says("Rows that take part") int kept,
+            @Says("Rows left out by a recorded decision") int dropped,
+
+            @Says("Rows kept out of results because they say what cannot be")
+            int held,
+
+            @Says("Why rows were left out, the most frequent reason first")
+            List<ReasonResult> reasons,
+
+            @Says("Rows left out for reasons behind the first three")
+            int otherReasons,
+
+            @Says("Pairs set side by side") int pairs,
+            @Says("Pairs that are compared") int compared,
+            @Says("Pairs that are shown and not compared") int shown) {
+
+        /** How many reasons are named where room is short. */
+        public static final int NAMED = 3;
+
+        /** The first reasons. */
+        public List<ReasonResult> named() {
+            return reasons.subList(0, Math.min(NAMED, reasons.size()));
+        }
+    }
+
+    /** A reason, and how many rows it took. */
+    public record ReasonResult(
+            @Says("The reason") String reason,
+            @Says("Rows left out for it") int rows) {}
+
+    /** One study. */
+    public record StudyResult(
+            @Says("The study") String study,
+            @Says("What is counted: units, cases") String of,
+
+            @Says("How many; absent where fewer than the dossier shows of patients")
+            Optional<Integer> members,
+
+            @Says("Centres it names") int centres,
+            @Says("Devices it used") int devices) {}
 
     /** One file. */
     public record FileResult(

@@ -74,7 +74,19 @@ public record DossierRecord(
         List<ScenarioRecord> scenarios,
 
         @Meaning("What matters for the decision and no metric here tests")
-        List<UnknownRecord> unknowns) {
+        List<UnknownRecord> unknowns,
+
+        @Meaning("The day of the report before this one; what changed from that day on is listed")
+        Optional<Located<LocalDate>> since,
+
+        @Meaning("What a case costs, item by item, as the house was told; the tool looks no price up")
+        List<CostRecord> costs,
+
+        @Meaning("How much each metric counts; a score is made in the workbook only if they are given")
+        Optional<WeightsRecord> weights,
+
+        @Meaning("What a manuscript has to say beside the data")
+        Optional<ManuscriptRecord> manuscript) {
 
     private static final int SMALLEST_GROUP = 5;
 

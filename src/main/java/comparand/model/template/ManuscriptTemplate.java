@@ -3,7 +3,9 @@ package comparand.model.template;
 import comparand.diag.Located;
 import comparand.model.library.AtLeast;
 import comparand.model.library.Entries;
+import comparand.model.library.Key;
 import comparand.model.library.Meaning;
+import comparand.model.library.YesNo;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +17,9 @@ public record ManuscriptTemplate(
 
         @Meaning("How references are written: numeric, ama or apa")
         Optional<Located<References>> references,
+
+        @Meaning("yes if lines are numbered, as reviewers want it") @Key("line-numbers")
+        Optional<Located<YesNo>> lineNumbers,
 
         @Meaning("Its parts, in order") @AtLeast(1) List<Located<Section>> sections,
 

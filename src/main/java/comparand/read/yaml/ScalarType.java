@@ -6,10 +6,12 @@ import comparand.diag.Suggest;
 import comparand.model.library.ConditionText;
 import comparand.model.library.EventCount;
 import comparand.model.library.PartialDate;
+import comparand.model.library.Price;
 import comparand.model.library.SampleSize;
 import comparand.model.library.SampleUnit;
 import comparand.model.library.Spelled;
 import comparand.model.library.StatedMargin;
+import comparand.model.library.StatedPrice;
 import comparand.model.library.StatedSize;
 import comparand.unit.DecimalSign;
 import comparand.unit.Parsed;
@@ -19,6 +21,7 @@ import comparand.unit.PrintedRange;
 import comparand.unit.QuantityText;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -44,26 +47,40 @@ record ScalarType<T>(
 
     private static final Pattern COUNTED = Pattern.compile("(\\d+) ([a-z]+)");
     private static final Pattern X_OF_N = Pattern.compile("(\\d{1,7})\\s+of\\s+(\\d{1,7})");
+    private static final Pattern AMOUNT_OF_MONEY = Pattern.compile("(\\S+)\\s+([A-Z]{3})");
     private static final Pattern BAND = Pattern.compile("\\s*(?:±|\\+/-)\\s*");
     private static final Pattern STARTS_AS_NUMBER = Pattern.compile("[+\\-−]?[\\d.,].*");
 
-    private static final Map<Class<?>, ScalarType<?>> KNOWN = Map.of(
-            String.class, open("a text", "...", "", (text, d) -> Parsed.ok(text)),
-            LocalDate.class, open("a date", "2026-09-14", "^\\d{4}-\\d{2}-\\d{2}$", (text, d) -> date(text)),
-            PartialDate.class,
+    private static final Map<Class<?>, ScalarType<?>> KNOWN = Map.ofEntries(
+            Map.entry(String.class, open("a text", "...", "", (text, d) -> Parsed.ok(text))),
+            Map.entry(LocalDate.class, open("a date", "2026-09-14", "^\\d{4}-\\d{2}-\\d{2}$", (text, d) -> date(text))),
+            Map.entry(
+                    PartialDate.class,
                     open(
                             "a date, a month or a year",
                             "2024-03",
                             "^\\d{4}(-\\d{2}){0,2}$",
-                            (text, d) -> partialDate(text)),
-            Printed.class, open("a quantity", "72.4 mmHg", "^[+\\-−]?\\d", QuantityText::quantity),
-            PrintedNumber.class, open("a number", "357", "^[+\\-−]?\\d[\\d.,·]*$", PrintedNumber::read),
-            PrintedRange.class, open("a range", "0.1 to 1.5 L/min", "^[+\\-−]?\\d", QuantityText::range),
-            EventCount.class, open("so many of so many", "19 of 42", "^\\d+ of \\d+$", (text, d) -> count(text)),
-            StatedSize.class,
-                    open("a number of something", "5 units", "^(\\d+ [a-z]+|not reported)$", (text, d) -> size(text)),
-            StatedMargin.class, open("a quantity, or none", "10 mmHg", "^(none|[+\\-−]?\\d.*)$", ScalarType::margin),
-            ConditionText.class, open("a condition", "1.5 L/min", "", ScalarType::condition));
+                            (text, d) -> partialDate(text))),
+            Map.entry(Printed.class, open("a quantity", "72.4 mmHg", "^[+\\-−]?\\d", QuantityText::quantity)),
+            Map.entry(PrintedNumber.class, open("a number", "357", "^[+\\-−]?\\d[\\d.,·]*$", PrintedNumber::read)),
+            Map.entry(PrintedRange.class, open("a range", "0.1 to 1.5 L/min", "^[+\\-−]?\\d", QuantityText::range)),
+            Map.entry(
+                    EventCount.class,
+                    open("so many of so many", "19 of 42", "^\\d+ of \\d+$", (text, d) -> count(text))),
+            Map.entry(
+                    StatedSize.class,
+                    open("a number of something", "5 units", "^(\\d+ [a-z]+|not reported)$", (text, d) -> size(text))),
+            Map.entry(
+                    StatedMargin.class,
+                    open("a quantity, or none", "10 mmHg", "^(none|[+\\-−]?\\d.*)$", ScalarType::margin)),
+            Map.entry(
+                    StatedPrice.class,
+                    open(
+                            "a price, or not supplied",
+                            "310.00 EUR",
+                            "^(not supplied|[+\\-−]?\\d.* [A-Z]{3})$",
+                            ScalarType::price)),
+            Map.entry(ConditionText.class, open("a condition", "1.5 L/min", "", ScalarType::condition)));
 
     ScalarType {
         requireNonNull(reader, "reader");
@@ -186,6 +203,29 @@ record ScalarType<T>(
         return text.equals(StatedMargin.NONE_WORD)
                 ? Parsed.ok(StatedMargin.NONE)
                 : QuantityText.quantity(text, decimal).map(q -> new StatedMargin(Optional.of(q)));
+    }
+
+    private static Parsed<StatedPrice> price(String text, DecimalSign decimal) {
+        if (text.equals(StatedPrice.NOT_SUPPLIED_WORDS)) {
+            return Parsed.ok(StatedPrice.NOT_SUPPLIED);
+        }
+        var m = AMOUNT_OF_MONEY.matcher(text);
+        if (!m.matches()) {
+            return Parsed.fault(
+                    0,
+                    text.length(),
+                    "`" + text + "` is not an amount with the code of its currency",
+                    "write `310.00 EUR`, or `not supplied`");
+        }
+        var code = m.group(2);
+        return Currency.getAvailableCurrencies().stream()
+                        .noneMatch(c -> c.getCurrencyCode().equals(code))
+                ? Parsed.fault(
+                        m.start(2),
+                        code.length(),
+                        "`" + code + "` is not the code of a currency",
+                        "write its three letters after ISO 4217, such as `EUR`")
+                : PrintedNumber.read(m.group(1), decimal).map(n -> new StatedPrice(Optional.of(new Price(n, code))));
     }
 
     private static Parsed<ConditionText> condition(String text, DecimalSign decimal) {

@@ -68,9 +68,10 @@ public final class SvgFigure {
         xml.writeAttribute("fill", "#FFFFFF");
     }
 
+    /** A place on the drawing, to the hundredth of a point. */
     private static String number(double value) {
-        var text = String.format(Locale.ROOT, "%.2f", value);
-        return text.replaceFirst("\\.?0+$", "").replaceFirst("^-0$", "0");
+        double hundredths = Math.rint(value * 100);
+        return hundredths % 100 == 0 ? String.valueOf((long) (hundredths / 100)) : String.valueOf(hundredths / 100);
     }
 
     private static String colour(int rgb) {

@@ -45,7 +45,7 @@ public final class ResultSchema {
             }
         } else if (type == String.class) {
             node.put("type", "string");
-        } else if (type == boolean.class) {
+        } else if (type == boolean.class || type == Boolean.class) {
             node.put("type", "boolean");
         } else if (type == int.class || type == Integer.class) {
             node.put("type", "integer");

@@ -1,50 +1,60 @@
 package comparand.write.pdf;
 
-import com.lowagie.text.Document;
-import com.lowagie.text.PageSize;
-import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfStructureElement;
 import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
+import comparand.document.Document;
 import comparand.document.Edition;
 import java.awt.Color;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
-/** The page being set: where the next line goes, and what stands at head and foot of every page. A4, landscape. */
+/** The page being set: where the next line goes, and what stands at head and foot of every page. */
 final class Page {
 
-    static final Rectangle SIZE = PageSize.A4.rotate();
     private static final float NUMBER_WIDTH = 60;
-    private static final float MARGIN = 36;
     /** Between the title and the mark in the running head. */
     private static final float GAP = 16;
+    /** The base lines of the running head and foot, from the edges of the paper. */
+    private static final float HEAD = 26;
 
-    private static final float TOP = 44;
-    private static final float BOTTOM = 40;
+    private static final float FOOT = 22;
 
-    private final Document document;
+    private final com.lowagie.text.Document pdf;
     private final PdfWriter writer;
+    private final Sheet sheet;
     private final Edition edition;
+    private final String foot;
     private final Type type;
     private final List<PdfTemplate> numbers = new ArrayList<>();
     private float y;
 
-    Page(Document document, PdfWriter writer, Edition edition, Type type) {
-        this.document = document;
+    Page(com.lowagie.text.Document pdf, PdfWriter writer, Sheet sheet, Document document) throws IOException {
+        this.pdf = pdf;
         this.writer = writer;
-        this.edition = edition;
-        this.type = type;
+        this.sheet = sheet;
+        this.edition = document.edition();
+        this.foot = Stream.of(edition.imprint(" · "), document.look().house())
+                .filter(t -> !t.isEmpty())
+                .collect(Collectors.joining(" · "));
+        this.type = new Type(new Fonts(document.look().fonts()), sheet.compact());
         begin();
     }
 
+    Type type() {
+        return type;
+    }
+
     float left() {
-        return MARGIN;
+        return sheet.margin();
     }
 
     float width() {
-        return SIZE.getWidth() - 2 * MARGIN;
+        return sheet.size().getWidth() - 2 * sheet.margin();
     }
 
     float y() {
@@ -65,12 +75,12 @@ final class Page {
     }
 
     boolean fits(float height) {
-        return y - height >= BOTTOM;
+        return y - height >= sheet.bottom();
     }
 
     /** The room of an empty page. */
     float room() {
-        return SIZE.getHeight() - TOP - BOTTOM;
+        return sheet.size().getHeight() - sheet.top() - sheet.bottom();
     }
 
     void down(float by) {
@@ -78,18 +88,18 @@ final class Page {
     }
 
     void turn() {
-        document.newPage();
+        pdf.newPage();
         begin();
     }
 
     private void begin() {
-        y = SIZE.getHeight() - TOP;
+        y = sheet.size().getHeight() - sheet.top();
         Structure.artifact(canvas(), this::headAndFoot);
     }
 
     private void headAndFoot() {
         var small = type.foot();
-        float head = SIZE.getHeight() - 26;
+        float head = sheet.size().getHeight() - HEAD;
         var marks = String.join(" ", edition.marks());
         float beside = width() - type.footStrong().width(marks) - GAP;
         // a long title takes a second line above; all of it stands on the first page
@@ -100,12 +110,11 @@ final class Page {
         }
         show(type.footStrong(), marks, left() + width() - type.footStrong().width(marks), head);
         rule(head - 5, TextStyle.RULE, 0.5f);
-        float foot = 22;
-        show(small, edition.imprint(" · "), left(), foot);
+        show(small, foot, left(), FOOT);
         // "page / pages", filled in when the number of pages is known
         var number = canvas().createTemplate(NUMBER_WIDTH, 12);
         numbers.add(number);
-        canvas().addTemplate(number, left() + width() - NUMBER_WIDTH, foot);
+        canvas().addTemplate(number, left() + width() - NUMBER_WIDTH, FOOT);
     }
 
     /** Fills in the page numbers, flush right. */

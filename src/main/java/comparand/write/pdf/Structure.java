@@ -1,8 +1,11 @@
 package comparand.write.pdf;
 
+import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfContentByte;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfObject;
+import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.PdfStructureElement;
 import com.lowagie.text.pdf.PdfWriter;
 
@@ -31,6 +34,19 @@ final class Structure {
         attributes.put(new PdfName("Scope"), new PdfName(scope));
         heading.put(PdfName.A, attributes);
         return heading;
+    }
+
+    /** A figure with its words and the room it takes, in points from the lower left corner of its page. */
+    static PdfStructureElement figure(
+            PdfStructureElement parent, String alternative, float left, float bottom, float right, float top) {
+        var figure = under(parent, "Figure");
+        figure.put(PdfName.ALT, new PdfString(alternative, PdfObject.TEXT_UNICODE));
+        var attributes = new PdfDictionary();
+        attributes.put(PdfName.O, new PdfName("Layout"));
+        attributes.put(new PdfName("Placement"), new PdfName("Block"));
+        attributes.put(PdfName.BBOX, new PdfArray(new float[] {left, bottom, right, top}));
+        figure.put(PdfName.A, attributes);
+        return figure;
     }
 
     /** Draws content that belongs to an element. */

@@ -12,9 +12,7 @@ import java.util.List;
 /** Sets a table: headings repeat on every page, a row is broken only if it is taller than a page. */
 final class TableSetter {
 
-    private static final float PAD = 3;
     private static final float RISE = 2.4f;
-    private static final float ABOVE_NOTES = 4;
 
     private final Page page;
     private final Type type;
@@ -22,19 +20,21 @@ final class TableSetter {
     private final float[] widths;
     private final List<List<String>> headings = new ArrayList<>();
     private final float headingHeight;
+    private final float pad;
 
     private TableSetter(Page page, Type type, Table table) {
         this.page = page;
         this.type = type;
         this.table = table;
+        this.pad = type.cellPad();
         this.widths = widths(table.columns(), page.width());
         float tallest = 0;
         for (int c = 0; c < table.columns().size(); c++) {
-            var lines = Wrapped.lines(table.columns().get(c).heading(), type.cellStrong(), widths[c] - 2 * PAD);
+            var lines = Wrapped.lines(table.columns().get(c).heading(), type.cellStrong(), widths[c] - 2 * pad);
             headings.add(lines);
             tallest = Math.max(tallest, lines.size() * type.cellStrong().leading());
         }
-        this.headingHeight = tallest + 2 * PAD;
+        this.headingHeight = tallest + 2 * pad;
     }
 
     static void set(Page page, Type type, PdfStructureElement section, Table table) {
@@ -72,11 +72,11 @@ final class TableSetter {
             boolean last = r == rows.size() - 1;
             row(Structure.under(body, "TR"), table.rows().get(r), rows.get(r), last ? firstNote() : 0);
         }
-        page.down(ABOVE_NOTES);
+        page.down(type.aboveNotes());
         for (var note : table.notes()) {
             page.paragraph(Structure.under(section, "P"), type.note(), lines(note), 3);
         }
-        page.down(8);
+        page.down(type.belowTable());
     }
 
     private List<String> lines(Note note) {
@@ -87,13 +87,14 @@ final class TableSetter {
     private float firstNote() {
         return table.notes().isEmpty()
                 ? 0
-                : ABOVE_NOTES + lines(table.notes().get(0)).size() * type.note().leading();
+                : type.aboveNotes()
+                        + lines(table.notes().get(0)).size() * type.note().leading();
     }
 
     private List<List<String>> lines(List<Cell> row) {
         var lines = new ArrayList<List<String>>();
         for (int c = 0; c < row.size(); c++) {
-            float room = widths[c] - 2 * PAD - type.mark().width(row.get(c).marks());
+            float room = widths[c] - 2 * pad - type.mark().width(row.get(c).marks());
             lines.add(Wrapped.lines(
                     row.get(c).shown(), style(row.get(c), table.columns().get(c)), room));
         }
@@ -108,7 +109,7 @@ final class TableSetter {
 
     private float height(List<List<String>> row) {
         int most = row.stream().mapToInt(List::size).max().orElse(1);
-        return most * type.cell().leading() + 2 * PAD;
+        return most * type.cell().leading() + 2 * pad;
     }
 
     private void headings(PdfStructureElement row) {
@@ -150,7 +151,7 @@ final class TableSetter {
         var lines = headings.get(column);
         var style = type.cellStrong();
         // headings stand on the rule
-        float base = bottom + PAD + (lines.size() - 1) * style.leading() + style.leading() * 0.25f;
+        float base = bottom + pad + (lines.size() - 1) * style.leading() + style.leading() * 0.25f;
         for (var line : lines) {
             page.show(style, line, aligned(column, x, style.width(line)), base);
             base -= style.leading();
@@ -158,7 +159,7 @@ final class TableSetter {
     }
 
     private float aligned(int column, float x, float width) {
-        return table.columns().get(column).align() == Align.RIGHT ? x + widths[column] - PAD - width : x + PAD;
+        return table.columns().get(column).align() == Align.RIGHT ? x + widths[column] - pad - width : x + pad;
     }
 
     /** Sets a row; what must stand below it on the same page is {@code after} points high. */
@@ -184,7 +185,7 @@ final class TableSetter {
     /** How far a row can be set on this page: whole, or in pieces only if no page could hold it. */
     private int upTo(int from, int all, float after) {
         float leading = type.cell().leading();
-        float left = (all - from) * leading + 2 * PAD + after;
+        float left = (all - from) * leading + 2 * pad + after;
         if (page.fits(left)) {
             return all;
         }
@@ -192,7 +193,7 @@ final class TableSetter {
             return from;
         }
         int fitting = from;
-        while (fitting < all && page.fits((fitting + 1 - from) * leading + 2 * PAD)) {
+        while (fitting < all && page.fits((fitting + 1 - from) * leading + 2 * pad)) {
             fitting++;
         }
         return fitting;
@@ -201,7 +202,7 @@ final class TableSetter {
     private void piece(
             List<PdfStructureElement> elements, List<Cell> cells, List<List<String>> lines, int from, int to) {
         float x = page.left();
-        float top = page.y() - PAD;
+        float top = page.y() - pad;
         for (int c = 0; c < cells.size(); c++) {
             var own = lines.get(c);
             if (from < own.size()) {
@@ -209,10 +210,16 @@ final class TableSetter {
                 float at = x;
                 Structure.content(
                         page.canvas(), elements.get(c), () -> cell(cells.get(column), own, column, at, top, from, to));
+                if (cells.get(column) instanceof Cell.Words words && words.frame() != Cell.Words.Frame.NONE) {
+                    float width = widths[c];
+                    float high = (to - from) * type.cell().leading() + 2 * pad;
+                    Structure.artifact(
+                            page.canvas(), () -> Frames.draw(page.canvas(), words.frame(), at, top + pad, width, high));
+                }
             }
             x += widths[c];
         }
-        float height = (to - from) * type.cell().leading() + 2 * PAD;
+        float height = (to - from) * type.cell().leading() + 2 * pad;
         page.down(height);
         float bottom = page.y();
         Structure.artifact(page.canvas(), () -> page.rule(bottom, TextStyle.RULE, 0.4f));

@@ -45,19 +45,22 @@ public final class WorkbookWriter implements DocumentWriter {
     public void write(Document document, OutputStream out) throws IOException {
         try (var workbook = new XSSFWorkbook()) {
             var styles = new Styles(workbook);
+            var formulas = new Formulas(styles);
             for (var section : document.sections()) {
-                sheet(workbook, styles, document.edition(), section);
+                sheet(workbook, styles, formulas, document.edition(), section);
             }
+            formulas.set();
             properties(workbook, document.edition());
             // the library would put the clock into every entry of the archive
             Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
         }
     }
 
-    private static void sheet(XSSFWorkbook workbook, Styles styles, Edition edition, Section section) {
+    private static void sheet(
+            XSSFWorkbook workbook, Styles styles, Formulas formulas, Edition edition, Section section) {
         var sheet = workbook.createSheet(section.name());
         if (section.blocks().size() == 1 && section.blocks().get(0) instanceof Table table) {
-            table(sheet, styles, table, 0);
+            table(sheet, styles, formulas, table, 0);
             sheet.createFreezePane(names(table), 1);
             sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
             workbook.setPrintArea(
@@ -67,7 +70,7 @@ public final class WorkbookWriter implements DocumentWriter {
                     0,
                     table.rows().size() + table.notes().size());
         } else {
-            page(sheet, styles, section);
+            page(sheet, styles, formulas, section);
         }
         printing(sheet, edition, section);
     }
@@ -84,7 +87,7 @@ public final class WorkbookWriter implements DocumentWriter {
     }
 
     /** A sheet to be read from the top: a title, then its blocks one below the other. */
-    private static void page(XSSFSheet sheet, Styles styles, Section section) {
+    private static void page(XSSFSheet sheet, Styles styles, Formulas formulas, Section section) {
         var title = sheet.createRow(0).createCell(0);
         title.setCellValue(section.heading());
         title.setCellStyle(styles.title());
@@ -109,7 +112,7 @@ public final class WorkbookWriter implements DocumentWriter {
 
                 @Override
                 public Integer table(Table table) {
-                    return WorkbookWriter.table(sheet, styles, table, at);
+                    return WorkbookWriter.table(sheet, styles, formulas, table, at);
                 }
 
                 @Override
@@ -129,7 +132,8 @@ public final class WorkbookWriter implements DocumentWriter {
     }
 
     /** Returns the row behind the table and its notes. */
-    private static int table(XSSFSheet sheet, Styles styles, Table table, int top) {
+    private static int table(XSSFSheet sheet, Styles styles, Formulas formulas, Table table, int top) {
+        formulas.stands(table.id(), sheet.getSheetName(), top);
         var heading = sheet.createRow(top);
         int tallest = 1;
         for (int c = 0; c < table.columns().size(); c++) {
@@ -149,7 +153,7 @@ public final class WorkbookWriter implements DocumentWriter {
             var line = sheet.createRow(r);
             int lines = 1;
             for (int c = 0; c < row.size(); c++) {
-                cell(line.createCell(c), row.get(c), table.columns().get(c).align(), styles);
+                cell(line.createCell(c), row.get(c), table.columns().get(c).align(), styles, formulas);
                 lines = Math.max(
                         lines,
                         RowHeight.lines(
@@ -168,14 +172,14 @@ public final class WorkbookWriter implements DocumentWriter {
         return (int) Math.round(Math.min(WIDEST, characters + 1.8) * 256);
     }
 
-    private static void cell(XSSFCell target, Cell cell, Block.Align align, Styles styles) {
+    private static void cell(XSSFCell target, Cell cell, Block.Align align, Styles styles, Formulas formulas) {
         Runnable set = cell.fold(new Cell.Cases<Runnable>() {
             @Override
             public Runnable words(Cell.Words words) {
                 return () -> {
                     target.setCellValue(
                             words.marks().isEmpty() ? words.text() : words.text() + " (" + words.marks() + ")");
-                    target.setCellStyle(styles.words(align, words.weight()));
+                    target.setCellStyle(styles.words(align, words));
                 };
             }
 
@@ -189,7 +193,7 @@ public final class WorkbookWriter implements DocumentWriter {
 
             @Override
             public Runnable formula(Cell.Formula formula) {
-                return figure(formula.result());
+                return () -> formulas.add(target, formula, align);
             }
 
             @Override

@@ -1,0 +1,96 @@
+package comparand.app;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * The fingerprints of the files of an output, kept beside them as {@code sha256sum} writes and checks them: by them a later
+ * run sees what somebody has worked on since, and does not replace it.
+ */
+final class Checksums {
+
+    static final String FILE = "checksums.sha256";
+
+    private static final String BETWEEN = "  ";
+    private static final int DIGITS = 64;
+
+    private Checksums() {}
+
+    /** Writes the fingerprints of all files of a folder into it. */
+    static void write(Path folder) throws IOException {
+        var lines = new StringBuilder();
+        for (var name : files(folder)) {
+            lines.append(of(folder.resolve(name))).append(BETWEEN).append(name).append('\n');
+        }
+        Files.writeString(folder.resolve(FILE), lines, StandardCharsets.UTF_8);
+    }
+
+    /**
+     * The first file, in the order of names, that is not as the run wrote it: changed since, or put there by somebody.
+     * Empty where there are none, or no fingerprints. Files that were taken away do not matter: nothing of them is lost.
+     */
+    static Optional<String> changed(Path folder) throws IOException {
+        if (!Files.isRegularFile(folder.resolve(FILE))) {
+            return Optional.empty();
+        }
+        var written = read(folder.resolve(FILE));
+        for (var name : files(folder)) {
+            if (!of(folder.resolve(name)).equals(written.get(name))) {
+                return Optional.of(name);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Map<String, String> read(Path file) throws IOException {
+        var all = new TreeMap<String, String>();
+        for (var line : Files.readAllLines(file, StandardCharsets.UTF_8)) {
+            if (line.length() > DIGITS + BETWEEN.length()) {
+                all.put(line.substring(DIGITS + BETWEEN.length()), line.substring(0, DIGITS));
+            }
+        }
+        return all;
+    }
+
+    /** Names relative to the folder, with slashes; without the list itself and the marks of office programs at work. */
+    private static List<String> files(Path folder) throws IOException {
+        try (var all = Files.walk(folder)) {
+            return all.filter(Files::isRegularFile)
+                    .map(f -> folder.relativize(f).toString().replace('\\', '/'))
+                    .filter(n -> !n.equals(FILE) && !isLock(n))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static boolean isLock(String name) {
+        var last = name.substring(name.lastIndexOf('/') + 1);
+        return last.startsWith(".~lock.") || last.startsWith("~$");
+    }
+
+    private static String of(Path file) throws IOException {
+        try (var in = new DigestInputStream(Files.newInputStream(file), sha256())) {
+            in.transferTo(OutputStream.nullOutputStream());
+            return HexFormat.of().formatHex(in.getMessageDigest().digest());
+        }
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException e) {
+            throw new IllegalStateException("every Java has SHA-256", e);
+        }
+    }
+}

@@ -1,0 +1,16 @@
+package comparand.document.result;
+
+/** One thing that limits what the comparisons can say. */
+public record LimitationResult(
+        @Says("What kind of limit: differs, not-reported, figure, either-spread, digitised ...")
+        String kind,
+
+        @Says("The condition or aspect of the definition it is about; empty where it is about none")
+        String about,
+
+        @Says("The same in words") String name,
+        @Says("How many pairs it affects") int pairs,
+        @Says("Of how many that could be") int of,
+
+        @Says("What it does to the metric, where that is known")
+        String because) {}

@@ -1,0 +1,5 @@
+/** Documents as plain text, for e-mail. */
+@NullMarked
+package comparand.write.text;
+
+import org.jspecify.annotations.NullMarked;

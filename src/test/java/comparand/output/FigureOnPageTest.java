@@ -1,0 +1,134 @@
+package comparand.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import comparand.document.Block;
+import comparand.document.Document;
+import comparand.document.Edition;
+import comparand.document.Look;
+import comparand.document.Section;
+import comparand.document.chart.Area;
+import comparand.document.chart.Axis;
+import comparand.document.chart.Chart;
+import comparand.document.chart.Ink;
+import comparand.document.chart.Mark;
+import comparand.document.chart.Panel;
+import comparand.document.chart.Rule;
+import comparand.document.chart.Series;
+import comparand.document.chart.Trace;
+import comparand.support.PdfConformance;
+import comparand.support.TaggedPdf;
+import comparand.write.pdf.PdfDocumentWriter;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** A figure in a PDF: drawn in lines, with its words for who cannot see it, whole on one page. */
+class FigureOnPageTest {
+
+    private static final String WORDS = "Pressure drop of two devices: 41.5 and 58.7 mmHg; the margin is 10 mmHg.";
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Document.Form.class,
+            names = {"PAGES", "WIDE_PAGES"})
+    @DisplayName("a page with a figure keeps PDF/UA-1 and PDF/A-2a, and the figure has its alternative in words")
+    void conforms(Document.Form form) throws IOException {
+        var file = written(form, List.of(new Block.Graph(chart(), "Pressure drop at 1.0 L/min")));
+
+        assertThat(PdfConformance.againstUa1(file)).isEmpty();
+        assertThat(PdfConformance.againstA2a(file)).isEmpty();
+        assertThat(Files.readString(file, StandardCharsets.ISO_8859_1)).contains("/Figure");
+        assertThat(TaggedPdf.of(file).elements().stream()
+                        .flatMap(e -> e.all("Caption").stream())
+                        .map(TaggedPdf.Element::text))
+                .containsExactly("Pressure drop at 1.0 L/min");
+    }
+
+    @Test
+    @DisplayName("a figure that does not fit below what stands there begins the next page")
+    void whole() throws IOException {
+        var blocks = new ArrayList<Block>();
+        for (int i = 0; i < 60; i++) {
+            blocks.add(new Block.Paragraph("A line", Block.Paragraph.Style.BODY));
+        }
+        blocks.add(new Block.Graph(chart(), "Its caption"));
+        var glyphs = TaggedPdf.of(written(Document.Form.PAGES, blocks)).glyphs();
+
+        var title =
+                glyphs.stream().filter(g -> g.text().equals("Ω")).findFirst().orElseThrow();
+        var caption = glyphs.stream()
+                .filter(g -> g.text().equals("I"))
+                .reduce((a, b) -> b)
+                .orElseThrow();
+        assertThat(title.page()).isEqualTo(caption.page()).isEqualTo(1);
+    }
+
+    private Path written(Document.Form form, List<Block> blocks) throws IOException {
+        var edition = new Edition(
+                "A title",
+                "A question",
+                LocalDate.of(2026, 11, 20),
+                "A group",
+                "Comparand",
+                "12345678",
+                "draft",
+                List.of(),
+                List.of("A caution"),
+                "en");
+        var file = folder.resolve(form + ".pdf");
+        try (var out = Files.newOutputStream(file)) {
+            new PdfDocumentWriter()
+                    .write(
+                            new Document(
+                                    "any", form, edition, Look.PLAIN, List.of(new Section("One", "A chapter", blocks))),
+                            out);
+        }
+        return file;
+    }
+
+    private static Chart chart() {
+        var marks = Arrays.stream(Mark.values()).filter(m -> m != Mark.NONE).toList();
+        var series = new ArrayList<Series>();
+        for (int i = 0; i < marks.size(); i++) {
+            series.add(new Series(
+                    marks.get(i).name(),
+                    marks.get(i),
+                    Trace.NONE,
+                    Ink.TEAL,
+                    List.of(new Series.Point(
+                            40 + 3 * i,
+                            i % 2,
+                            Optional.of(new Series.Extent(38 + 3 * i, 42 + 3 * i)),
+                            Optional.empty(),
+                            "")),
+                    ""));
+        }
+        var panel = new Panel(
+                "Compared Ω",
+                1,
+                true,
+                new Axis.Scale(
+                        "Pressure drop, mmHg", 30, 80, List.of(new Axis.Tick(40, "40"), new Axis.Tick(60, "60"))),
+                new Axis.Rows(List.of("Quillane 15", "Mirrowen 12")),
+                List.of(new Area(35, 55, -0.5, 0.5, Area.Fill.HATCHED, "± 10")),
+                List.of(),
+                List.of(new Rule(true, 50, Trace.DASHED, Rule.Extent.WHOLE, "50")),
+                series);
+        return new Chart("pressure", "Pressure drop", WORDS, List.of(panel), List.of(), List.of("6 units each"));
+    }
+}
