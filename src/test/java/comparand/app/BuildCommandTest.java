@@ -24,7 +24,6 @@ class BuildCommandTest {
             "committee-brief.pdf",
             "evidence-table.pdf",
             "evidence-workbook.xlsx",
-            "figures",
             "manuscript.docx",
             "requests",
             "results.json",
