@@ -125,7 +125,11 @@ final class AnswerSlide {
                                 .map(c -> c.pairing().ours().metric())
                                 .distinct()
                                 .map(m -> new Asked(
-                                        say("talk.ask.trail", "metric", ConditionLine.upperFirst(run.terms().metric(m))),
+                                        say(
+                                                "talk.ask.trail",
+                                                "metric",
+                                                ConditionLine.upperFirst(
+                                                        run.terms().metric(m))),
                                         BackupSlides.trail(m)))
                                 .toList()),
                 false,

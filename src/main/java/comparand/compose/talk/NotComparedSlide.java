@@ -58,7 +58,11 @@ final class NotComparedSlide {
                 .map(c -> c.pairing().ours().metric())
                 .distinct()
                 .map(m -> new Asked(
-                        say("talk.ask.trail", "metric", ConditionLine.upperFirst(run.terms().metric(m))), BackupSlides.trail(m)))
+                        say(
+                                "talk.ask.trail",
+                                "metric",
+                                ConditionLine.upperFirst(run.terms().metric(m))),
+                        BackupSlides.trail(m)))
                 .toList();
         return mismatches.isEmpty()
                 ? new Draft(

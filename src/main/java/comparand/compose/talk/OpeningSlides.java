@@ -91,7 +91,12 @@ final class OpeningSlides {
         var kept = new ArrayList<String>(List.of(say("talk.sieve.kept")));
         log.studies()
                 .forEach(s -> kept.add(s.members()
-                        .map(n -> say("talk.sieve.members", "n", String.valueOf(n), "level", run.words().term("level", s.of())))
+                        .map(n -> say(
+                                "talk.sieve.members",
+                                "n",
+                                String.valueOf(n),
+                                "level",
+                                run.words().term("level", s.of())))
                         .orElse("")));
         kept.removeIf(String::isEmpty);
         boxes.add(new Part.Box(String.valueOf(total.kept()), String.join("\n", kept), ""));

@@ -61,7 +61,10 @@ final class Titles {
     String shown(Metric metric) {
         return fitting(List.of(
                 say("talk.title.shown", "metric", run.terms().metric(metric)),
-                say("talk.title.shown.brief", "metric", ConditionLine.upperFirst(run.terms().metric(metric)))));
+                say(
+                        "talk.title.shown.brief",
+                        "metric",
+                        ConditionLine.upperFirst(run.terms().metric(metric)))));
     }
 
     private List<String> sentences(Comparison c) {
