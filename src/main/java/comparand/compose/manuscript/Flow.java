@@ -106,10 +106,10 @@ final class Flow {
                         run.library()
                                 .catalogue()
                                 .condition(use.condition())
-                                .map(c -> c.name())
+                                .map(c -> run.terms().named(c.name()))
                                 .orElse(use.condition()),
                         "limit",
-                        use.limit(),
+                        run.terms().quantity(use.limit()),
                         "outside",
                         writing.held(
                                 "label " + use.study() + " " + use.device() + " " + use.condition(),

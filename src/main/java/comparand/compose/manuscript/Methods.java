@@ -152,7 +152,13 @@ final class Methods {
                             "; ",
                             study.conditions().list().stream()
                                     .map(e -> condition(e.key().value()) + " "
-                                            + e.value().value().text())
+                                            + run.terms()
+                                                    .circumstance(
+                                                            run.library()
+                                                                    .catalogue()
+                                                                    .condition(e.key()
+                                                                            .value()),
+                                                            e.value().value().text()))
                                     .toList())));
         }
         said.add(say("ms.say.unit", "unit", unit(study)));
@@ -163,8 +169,8 @@ final class Methods {
         return said;
     }
 
-    private static String unit(StudyRecord study) {
-        return study.unitOfAnalysis().value().singular();
+    private String unit(StudyRecord study) {
+        return run.words().term("level", study.unitOfAnalysis().value().singular());
     }
 
     private String where(StudyRecord study, RowLog log) {
@@ -211,7 +217,11 @@ final class Methods {
     }
 
     private String condition(String id) {
-        return run.library().catalogue().condition(id).map(c -> c.name()).orElse(id);
+        return run.library()
+                .catalogue()
+                .condition(id)
+                .map(c -> run.terms().named(c.name()))
+                .orElse(id);
     }
 
     private List<String> conversions() {

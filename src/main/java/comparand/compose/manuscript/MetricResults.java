@@ -46,7 +46,7 @@ final class MetricResults {
 
     List<Block> blocks() {
         var blocks = new ArrayList<Block>();
-        blocks.add(new Heading(ConditionLine.upperFirst(metric.name())));
+        blocks.add(new Heading(ConditionLine.upperFirst(run.terms().metric(metric))));
         add(blocks, "local", Stream.concat(local().stream(), devices().stream()).toList());
         add(blocks, "compared", published(true));
         add(blocks, "shown", published(false));

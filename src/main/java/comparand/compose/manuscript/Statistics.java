@@ -76,9 +76,13 @@ final class Statistics {
                         .ifPresent(m -> set.add(say(
                                 "ms.margin",
                                 "metric",
-                                metric.name(),
+                                run.terms().metric(metric),
                                 "margin",
-                                question.margin().orElseThrow().value().toString(),
+                                run.terms()
+                                        .quantity(question.margin()
+                                                .orElseThrow()
+                                                .value()
+                                                .toString()),
                                 "reason",
                                 question.reason().map(r -> r.value()).orElse(say("no-reason"))))));
         if (!set.isEmpty()) {
@@ -112,7 +116,8 @@ final class Statistics {
             run.dossier()
                     .primary()
                     .flatMap(p -> run.library().catalogue().find(p.value()))
-                    .ifPresent(p -> said.add(say("ms.say.primary", "metric", p.name())));
+                    .ifPresent(p ->
+                            said.add(say("ms.say.primary", "metric", run.terms().metric(p))));
         }
     }
 

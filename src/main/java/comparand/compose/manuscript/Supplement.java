@@ -72,7 +72,7 @@ final class Supplement {
                 Cell.verbatim(c.id()),
                 Cell.words(run.names().locator(c)),
                 Cell.words(run.names().brief(c.device())),
-                Cell.words(c.metric().name()),
+                Cell.words(run.terms().metric(c.metric())),
                 Cell.words(String.join(". ", run.trails().of(c))));
     }
 
@@ -92,7 +92,7 @@ final class Supplement {
     private String made(Step step, Comparand c) {
         return step.kind().converts()
                 ? say("ms.conversion." + step.kind().name())
-                : c.metric().name();
+                : run.terms().metric(c.metric());
     }
 
     private List<Cell> formula(Map.Entry<String, String> entry) {

@@ -150,7 +150,7 @@ final class Tables {
         var unit =
                 metric.unit().spelling().isEmpty() ? "" : ", " + metric.unit().spelling();
         return List.of(
-                Cell.words(ConditionLine.upperFirst(metric.name()) + unit),
+                Cell.words(ConditionLine.upperFirst(run.terms().metric(metric)) + unit),
                 Cell.words(run.names().brief(pairing.ours().device())),
                 group.isEmpty() ? cells.none() : Cell.words(group),
                 Cell.words(cells.brief(pairing.ours())),

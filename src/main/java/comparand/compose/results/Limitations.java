@@ -27,7 +27,7 @@ final class Limitations {
                 .filter(c -> c.pairing().purpose() == Purpose.LOCAL_AGAINST_PUBLISHED)
                 .toList();
         for (var c : published) {
-            c.pairing().verdicts().stream()
+            run.conditions().said(c.pairing()).stream()
                     .filter(ConditionVerdict::decidesAgainst)
                     .forEach(v -> verdict(v, published.size()));
         }
