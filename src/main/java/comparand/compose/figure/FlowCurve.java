@@ -146,7 +146,9 @@ final class FlowCurve {
                 "",
                 1,
                 false,
-                scales.of(ConditionLine.upperFirst(flow.name()) + (unit.isEmpty() ? "" : ", " + unit), flows),
+                scales.of(
+                        ConditionLine.upperFirst(run.terms().named(flow.name())) + (unit.isEmpty() ? "" : ", " + unit),
+                        flows),
                 scales.of(shown.axis(metric), values),
                 List.of(),
                 ribbons,
@@ -240,7 +242,12 @@ final class FlowCurve {
     }
 
     private String message() {
-        return say("figure.message.flow", "metric", ConditionLine.upperFirst(metric.name()), "condition", flow.name());
+        return say(
+                "figure.message.flow",
+                "metric",
+                ConditionLine.upperFirst(run.terms().metric(metric)),
+                "condition",
+                run.terms().named(flow.name()));
     }
 
     private String alternative() {
@@ -263,14 +270,14 @@ final class FlowCurve {
                             "device",
                             device.briefName(),
                             "range",
-                            l.range().value().toString())));
+                            run.terms().quantity(l.range().value().toString()))));
         });
         published.forEach((c, standing) -> said.add(say(
                 "figure.alt.published",
                 "device",
                 run.names().brief(c.device()),
                 "condition",
-                c.condition(FLOW).text(),
+                run.terms().circumstance(Optional.of(flow), c.condition(FLOW).text()),
                 "value",
                 shown.beside(c, standing),
                 "standing",
