@@ -5,14 +5,11 @@ import comparand.diag.Diagnostic;
 import comparand.diag.DiagnosticText;
 import comparand.diag.Span;
 import comparand.document.publication.Publication;
-import comparand.model.Audience;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -51,8 +48,8 @@ final class BuildCommand implements Callable<Integer> {
             description =
                     "For whom: evidence, committee, supplier, talk, manuscript, several of them with commas, or all"
                             + " (default: all)",
-            converter = Readers.class)
-    private List<Set<Audience>> readers = List.of(Readers.ALL);
+            converter = Readers.Named.class)
+    private List<Readers> readers = List.of(Readers.ALL);
 
     @Option(
             names = "--language",
@@ -85,15 +82,13 @@ final class BuildCommand implements Callable<Integer> {
         var folder = Optional.ofNullable(out).orElse(Main.reports()).resolve(file.id());
         return OutputPlace.check(folder, library)
                 .then(place -> Pipeline.published(
-                        file, templates.orElse(library.resolve("templates")), new Commission(chosen(), language)))
+                        file,
+                        templates.orElse(library.resolve("templates")),
+                        new Commission(Readers.together(readers), language)))
                 .then(LegibleSlides::checked)
                 .fold(
                         (publication, findings) -> written(publication, findings, folder, library),
                         findings -> stopped(findings, library));
-    }
-
-    private Set<Audience> chosen() {
-        return readers.stream().flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
     }
 
     private int written(Publication publication, List<Diagnostic> findings, Path folder, Path library) {
@@ -115,7 +110,7 @@ final class BuildCommand implements Callable<Integer> {
             main.console().say(FindingsJson.of(findings));
         } else {
             main.console().findings(findings, library);
-            files.forEach(f -> main.console().say("wrote " + f));
+            Written.lines(folder, files).forEach(line -> main.console().say(line));
         }
         return Exit.DONE;
     }

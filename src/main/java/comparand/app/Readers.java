@@ -2,31 +2,47 @@ package comparand.app;
 
 import comparand.model.Audience;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
-/** A reader by name, or all of them, as written on the command line. */
-final class Readers implements ITypeConverter<Set<Audience>> {
+/** Readers as written on the command line: one by name, or all of them. */
+record Readers(Set<Audience> audiences) {
 
-    static final Set<Audience> ALL = Set.of(Audience.values());
+    static final Readers ALL = new Readers(Set.of(Audience.values()));
 
-    @Override
-    public Set<Audience> convert(String text) {
-        if (text.equals("all")) {
-            return ALL;
+    Readers {
+        audiences = Set.copyOf(audiences);
+    }
+
+    /** All that are named in a list. */
+    static Set<Audience> together(List<Readers> named) {
+        return named.stream().flatMap(r -> r.audiences.stream()).collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** From a word of the command line. */
+    static final class Named implements ITypeConverter<Readers> {
+        @Override
+        public Readers convert(String text) {
+            return text.equals("all")
+                    ? ALL
+                    : Arrays.stream(Audience.values())
+                            .filter(a -> name(a).equals(text))
+                            .map(a -> new Readers(Set.of(a)))
+                            .findFirst()
+                            .orElseThrow(() -> new TypeConversionException(
+                                    "`%s` is no reader; choose from %s, all".formatted(text, names())));
         }
-        return Arrays.stream(Audience.values())
-                .filter(a -> a.name().toLowerCase(Locale.ROOT).equals(text))
-                .map(Set::of)
-                .findFirst()
-                .orElseThrow(() -> new TypeConversionException("`%s` is no reader; choose from %s, all"
-                        .formatted(
-                                text,
-                                Arrays.stream(Audience.values())
-                                        .map(a -> a.name().toLowerCase(Locale.ROOT))
-                                        .collect(Collectors.joining(", ")))));
+
+        private static String names() {
+            return Arrays.stream(Audience.values()).map(Named::name).collect(Collectors.joining(", "));
+        }
+
+        private static String name(Audience audience) {
+            return audience.name().toLowerCase(Locale.ROOT);
+        }
     }
 }

@@ -73,7 +73,7 @@ final class RequestsCommand implements Callable<Integer> {
         try {
             var files = Output.write(publication, folder);
             main.hasWritten();
-            files.forEach(f -> main.console().say("wrote " + f));
+            Written.lines(folder, files).forEach(line -> main.console().say(line));
             return Exit.DONE;
         } catch (IOException e) {
             return stopped(

@@ -23,27 +23,43 @@ final class Flow {
     List<Block> blocks() {
         var sources = new ArrayList<String>();
         if (counts.containsKey("records-read")) {
-            sources.add(item(
+            sources.add(writing.say(
                     "ms.say.flow-search",
-                    List.of(
-                            "records-found",
-                            "records-twice",
-                            "records-excluded",
-                            "records-not-obtained",
-                            "records-read")));
+                    "a",
+                    count("records-found"),
+                    "b",
+                    count("records-twice"),
+                    "c",
+                    count("records-excluded"),
+                    "d",
+                    count("records-not-obtained"),
+                    "e",
+                    count("records-read")));
         }
         var all = run.names().sources().stream().map(SourceRecord::id).toList();
         if (!all.isEmpty()) {
-            sources.add(item(
+            sources.add(writing.say(
                     "ms.say.flow-sources",
-                    List.of("sources", "sources-taking-part", "sources-without-value"),
+                    "a",
+                    count("sources"),
+                    "b",
+                    count("sources-taking-part"),
+                    "c",
+                    count("sources-without-value"),
                     "refs",
                     writing.cite(all),
                     "aside",
                     Numbering.ASIDE.named(writing)));
-            sources.add(item(
+            sources.add(writing.say(
                     "ms.say.flow-pairs",
-                    List.of("pairs-published", "pairs-published-compared", "pairs-published-shown", "values-unpaired"),
+                    "a",
+                    count("pairs-published"),
+                    "b",
+                    count("pairs-published-compared"),
+                    "c",
+                    count("pairs-published-shown"),
+                    "d",
+                    count("values-unpaired"),
                     "results",
                     Numbering.RESULTS.named(writing)));
         }
@@ -63,11 +79,18 @@ final class Flow {
 
     private void rows(String id, List<String> said) {
         if (counts.containsKey("rows, " + id)) {
-            said.add(item(
+            said.add(writing.say(
                     "ms.say.flow-rows",
-                    List.of("rows, " + id, "rows-kept, " + id, "rows-dropped, " + id, "rows-held, " + id),
                     "study",
-                    run.library().study(id).map(s -> s.title().value()).orElse(id)));
+                    run.library().study(id).map(s -> s.title().value()).orElse(id),
+                    "a",
+                    count("rows, " + id),
+                    "b",
+                    count("rows-kept, " + id),
+                    "c",
+                    count("rows-dropped, " + id),
+                    "d",
+                    count("rows-held, " + id)));
         }
     }
 
@@ -102,13 +125,8 @@ final class Flow {
         }
     }
 
-    /** A sentence whose counts can be found again; they stand in its places in the order given, {@code a}, {@code b} ... */
-    private String item(String key, List<String> names, String... places) {
-        var all = new ArrayList<>(List.of(places));
-        for (int i = 0; i < names.size(); i++) {
-            all.add(String.valueOf((char) ('a' + i)));
-            all.add(writing.held("n " + names.get(i), String.valueOf(counts.getOrDefault(names.get(i), 0))));
-        }
-        return writing.say(key, all.toArray(String[]::new));
+    /** A count that can be found again. */
+    private String count(String name) {
+        return writing.held("n " + name, String.valueOf(counts.getOrDefault(name, 0)));
     }
 }

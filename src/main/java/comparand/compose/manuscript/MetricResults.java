@@ -19,11 +19,9 @@ import comparand.model.Step;
 import comparand.model.Summary;
 import comparand.stat.ProportionInterval;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -31,8 +29,6 @@ import java.util.stream.Stream;
  * are shown and not compared, and what could not be found.
  */
 final class MetricResults {
-
-    private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.\\d+)?");
 
     private final Writing writing;
     private final Run run;
@@ -75,8 +71,8 @@ final class MetricResults {
                 .filter(p -> p.purpose() != Purpose.WITHIN_CENTRE)
                 .flatMap(p -> Stream.of(p.theirs(), p.ours()))
                 .filter(Comparand::isLocal)
-                .forEach(c ->
-                        byStep.computeIfAbsent(place(c), w -> new TreeMap<>()).put(order(c), c));
+                .forEach(c -> byStep.computeIfAbsent(Place.of(writing, c), w -> new TreeMap<>())
+                        .put(Place.order(run, c), c));
         if (byStep.isEmpty()) {
             return metric.nature() == Nature.STATED ? List.of() : List.of(writing.say("ms.say.no-local"));
         }
@@ -105,37 +101,6 @@ final class MetricResults {
                 run.names().device(c.device()),
                 "events",
                 writing.held("v " + c.id(), run.answers().events(e, interval)));
-    }
-
-    /** The study, and the step or group in it; steps in the order of their numbers. */
-    private record Place(int study, double step, String text) implements Comparable<Place> {
-        @Override
-        public int compareTo(Place other) {
-            return Comparator.comparingInt(Place::study)
-                    .thenComparingDouble(Place::step)
-                    .thenComparing(Place::text)
-                    .compare(this, other);
-        }
-    }
-
-    private Place place(Comparand c) {
-        return c.origin().fold(p -> new Place(0, 0, ""), this::place);
-    }
-
-    private Place place(Origin.Local local) {
-        var title = local.study().title().value();
-        var studies = run.dossier().studies().stream().map(s -> s.value()).toList();
-        var number = NUMBER.matcher(local.group());
-        return new Place(
-                studies.indexOf(local.study().id()),
-                number.find() ? Double.parseDouble(number.group()) : 0,
-                local.group().isEmpty() ? title : writing.say("ms.study-at", "study", title, "step", local.group()));
-    }
-
-    /** Devices in the order of the dossier. */
-    private String order(Comparand c) {
-        var devices = run.dossier().devices().stream().map(d -> d.value()).toList();
-        return "%03d %s".formatted(devices.indexOf(c.device()), c.id());
     }
 
     private String value(Comparand c) {

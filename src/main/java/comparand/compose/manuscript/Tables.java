@@ -60,7 +60,7 @@ final class Tables {
                 cells.text("ms.col.n", 12),
                 cells.text("col.missing", 36),
                 cells.text("col.funding", 17),
-                cells.text("col.status", 12));
+                cells.text("col.status", 16));
         var rows = results.sources().stream().map(this::source).toList();
         return new Table("TableSources", "", columns, rows.isEmpty() ? List.of(cells.nothing(9)) : rows, List.of());
     }

@@ -1,9 +1,9 @@
 package comparand.compose.results;
 
 import comparand.compose.text.Run;
+import comparand.document.result.RowLogResult.AllRowsResult;
 import comparand.document.result.RowLogResult.ReasonResult;
 import comparand.document.result.RowLogResult.StudyResult;
-import comparand.document.result.RowLogResult.TotalResult;
 import comparand.model.RowLog;
 import comparand.model.RowLog.Count;
 import comparand.model.RowLog.Fate;
@@ -23,19 +23,19 @@ final class RowTotals {
 
     private RowTotals() {}
 
-    static TotalResult total(Run run) {
+    static AllRowsResult total(Run run) {
         var log = run.compared().matched().evidence().log();
         var reasons = reasons(log);
         int dropped = sum(log, FileLog::dropped);
         int named = reasons.stream()
-                .limit(TotalResult.NAMED)
+                .limit(AllRowsResult.NAMED)
                 .mapToInt(ReasonResult::rows)
                 .sum();
         int pairs = run.compared().comparisons().size();
         int compared = (int) run.compared().comparisons().stream()
                 .filter(c -> c.pairing().standing().isCompared())
                 .count();
-        return new TotalResult(
+        return new AllRowsResult(
                 log.files().size(),
                 sum(log, FileLog::rows),
                 sum(log, FileLog::kept),

@@ -13,13 +13,13 @@ public record RowLogResult(
         @Says("Use outside of what a label allows") List<LabelUseResult> outsideLabel,
 
         @Says("From all rows to the pairs that are compared")
-        TotalResult total,
+        AllRowsResult total,
 
         @Says("Kept units or cases by study, of all centres and devices together")
         List<StudyResult> studies) {
 
     /** All files together, and what came of them. */
-    public record TotalResult(
+    public record AllRowsResult(
             @Says("Raw files") int files,
             @Says("Rows of all files") int rows,
             @Says("Rows that take part") int kept,

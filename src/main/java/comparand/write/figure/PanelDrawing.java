@@ -79,7 +79,6 @@ final class PanelDrawing {
         var tooLow = new TreeSet<Integer>();
         for (var tag : tags) {
             if (!room.write(tag, surface, last)) {
-                if (System.getenv("FIGDBG") != null) System.err.println(tag);
                 tooLow.add(tag.row());
             }
         }

@@ -6,8 +6,10 @@ import comparand.document.result.ResultSet;
 import comparand.document.result.Says;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 
@@ -17,6 +19,7 @@ public final class ResultSchema {
     private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
     private final ObjectNode definitions = MAPPER.createObjectNode();
+    private final Map<String, Class<?>> defined = new HashMap<>();
 
     private ResultSchema() {}
 
@@ -59,6 +62,10 @@ public final class ResultSchema {
 
     private String define(Class<?> type) {
         var name = type.getSimpleName();
+        var other = defined.putIfAbsent(name, type);
+        if (other != null && other != type) {
+            throw new IllegalStateException("two kinds of results are called " + name);
+        }
         if (!definitions.has(name)) {
             var node = definitions.putObject(name);
             var says = type.getAnnotation(Says.class);

@@ -47,12 +47,17 @@ final class Styles {
         this.title = font(TITLE, true, INK);
     }
 
+    /** The schema wants four bytes: opacity before red, green and blue. */
+    private static XSSFColor opaque(byte[] rgb) {
+        return new XSSFColor(new byte[] {(byte) 0xFF, rgb[0], rgb[1], rgb[2]});
+    }
+
     private XSSFFont font(short points, boolean bold, byte[] colour) {
         var font = workbook.createFont();
         font.setFontName(FACE);
         font.setFontHeightInPoints(points);
         font.setBold(bold);
-        font.setColor(new XSSFColor(colour));
+        font.setColor(opaque(colour));
         return font;
     }
 
@@ -67,7 +72,7 @@ final class Styles {
     XSSFCellStyle heading(Align align) {
         return made.computeIfAbsent("heading " + align, k -> {
             var style = body(align, strong);
-            style.setFillForegroundColor(new XSSFColor(BAND));
+            style.setFillForegroundColor(opaque(BAND));
             style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
             style.setVerticalAlignment(VerticalAlignment.BOTTOM);
             style.setBorderBottom(BorderStyle.MEDIUM);
@@ -160,7 +165,7 @@ final class Styles {
         // keeps text off the number that ends in the column before
         style.setIndention((short) (align == Align.RIGHT ? 0 : 1));
         style.setBorderBottom(BorderStyle.THIN);
-        style.setBottomBorderColor(new XSSFColor(RULE));
+        style.setBottomBorderColor(opaque(RULE));
         return style;
     }
 }
