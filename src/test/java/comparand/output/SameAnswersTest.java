@@ -19,8 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The same comparison reads the same wherever it is printed. */
 class SameAnswersTest {
 
-    private static final List<String> OUTPUTS =
-            List.of("evidence-workbook.xlsx", "evidence-table.pdf", "committee-brief.pdf", "talk.pptx", "manuscript.docx");
+    private static final List<String> OUTPUTS = List.of(
+            "evidence-workbook.xlsx", "evidence-table.pdf", "committee-brief.pdf", "talk.pptx", "manuscript.docx");
 
     static Stream<Named<Built>> libraries() {
         return Libraries.both();
@@ -38,8 +38,10 @@ class SameAnswersTest {
 
         assertThat(pairs).isNotEmpty();
         assertThat(texts.keySet()).containsAll(OUTPUTS);
-        assertThat(OUTPUTS).allSatisfy(output -> assertThat(pairs)
-                .allSatisfy(pair -> assertThat(texts.get(output)).as(output).contains(sentence(pair))));
+        assertThat(OUTPUTS)
+                .allSatisfy(output -> assertThat(pairs)
+                        .allSatisfy(
+                                pair -> assertThat(texts.get(output)).as(output).contains(sentence(pair))));
     }
 
     @Test

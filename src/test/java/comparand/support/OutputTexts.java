@@ -34,16 +34,18 @@ public final class OutputTexts {
         var name = file.toString();
         var ending = name.substring(name.lastIndexOf('.') + 1);
         return switch (ending) {
-            case "xlsx" -> Stream.concat(
-                            BookRows.tables(file).stream()
-                                    .flatMap(r -> r.cells().stream())
-                                    .map(BookRows.BookCell::shown),
-                            BookRows.beside(file).stream())
-                    .toList();
+            case "xlsx" ->
+                Stream.concat(
+                                BookRows.tables(file).stream()
+                                        .flatMap(r -> r.cells().stream())
+                                        .map(BookRows.BookCell::shown),
+                                BookRows.beside(file).stream())
+                        .toList();
             case "pdf" -> pdf(TaggedPdf.of(file));
-            case "pptx" -> SlidesRead.of(file).stream()
-                    .flatMap(s -> Stream.concat(s.all().stream(), s.notes().stream()))
-                    .toList();
+            case "pptx" ->
+                SlidesRead.of(file).stream()
+                        .flatMap(s -> Stream.concat(s.all().stream(), s.notes().stream()))
+                        .toList();
             case "docx" -> TextDocument.of(file).texts();
             case "txt", "svg" -> lines(file);
             default -> List.of();
@@ -52,9 +54,7 @@ public final class OutputTexts {
 
     private static List<String> pdf(TaggedPdf pdf) {
         return Stream.concat(
-                        pdf.elements().stream()
-                                .flatMap(TaggedPdf.Element::all)
-                                .map(TaggedPdf.Element::text),
+                        pdf.elements().stream().flatMap(TaggedPdf.Element::all).map(TaggedPdf.Element::text),
                         pdf.artifacts().stream())
                 .toList();
     }
