@@ -25,6 +25,7 @@ class BuildCommandTest {
             "committee-brief.pdf",
             "evidence-table.pdf",
             "evidence-workbook.xlsx",
+            "figures",
             "manuscript.docx",
             "results.json",
             "results.schema.json",

@@ -79,9 +79,10 @@ class ManuscriptTest {
                 .toList();
 
         assertThat(texts.stream().flatMap(t -> NumberTokens.of(t).stream())).hasSizeGreaterThan(300);
-        assertThat(texts.stream().flatMap(t -> results.untraced(t).stream()
-                        .filter(n -> !isYear(n, built))
-                        .map(n -> n + " in " + t)))
+        assertThat(texts.stream()
+                        .flatMap(t -> results.untraced(t).stream()
+                                .filter(n -> !isYear(n, built))
+                                .map(n -> n + " in " + t)))
                 .isEmpty();
         assertThat(results.untraced("72.41234 mmHg")).isNotEmpty();
     }
@@ -196,7 +197,8 @@ class ManuscriptTest {
 
     /** The methods of the smaller library with its dossier changed. */
     private String methods(java.util.function.UnaryOperator<String> change) throws IOException {
-        var library = LibraryCopy.of(Path.of("src/test/resources/library-haemofilter"), temporary.resolve("library-" + System.nanoTime()));
+        var library = LibraryCopy.of(
+                Path.of("src/test/resources/library-haemofilter"), temporary.resolve("library-" + System.nanoTime()));
         var dossier = library.resolve("dossiers/filters.yaml");
         java.nio.file.Files.writeString(dossier, change.apply(java.nio.file.Files.readString(dossier)));
         var built = Built.of(dossier.toString());

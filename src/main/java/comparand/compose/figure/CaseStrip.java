@@ -128,7 +128,10 @@ final class CaseStrip {
     }
 
     private String message() {
-        return say("figure.message.cases", "metric", ConditionLine.upperFirst(metric.name()));
+        return say(
+                "figure.message.cases",
+                "metric",
+                ConditionLine.upperFirst(run.terms().metric(metric)));
     }
 
     private String alternative() {

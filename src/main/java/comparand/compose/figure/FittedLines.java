@@ -83,8 +83,8 @@ final class FittedLines {
                 "",
                 1,
                 false,
-                scales.of(title(first.along(), first.alongUnit()), across),
-                scales.of(title(first.of(), first.ofUnit()), up),
+                scales.of(title(run.terms().named(first.along()), first.alongUnit()), across),
+                scales.of(title(run.terms().named(first.of()), first.ofUnit()), up),
                 List.of(),
                 ribbons,
                 List.of(),
@@ -105,7 +105,12 @@ final class FittedLines {
 
     private String message() {
         var first = lines.values().iterator().next();
-        return say("figure.message.line", "of", ConditionLine.upperFirst(first.of()), "along", first.along());
+        return say(
+                "figure.message.line",
+                "of",
+                ConditionLine.upperFirst(run.terms().named(first.of())),
+                "along",
+                run.terms().named(first.along()));
     }
 
     private String alternative() {
@@ -117,7 +122,7 @@ final class FittedLines {
                         "row",
                         shown.inLine(c),
                         "metric",
-                        metric.name(),
+                        run.terms().metric(metric),
                         "slope",
                         run.figures().withUnit(shown.mean(c), metric),
                         "interval",

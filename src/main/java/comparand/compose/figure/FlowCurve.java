@@ -146,13 +146,21 @@ final class FlowCurve {
                 "",
                 1,
                 false,
-                scales.of(ConditionLine.upperFirst(flow.name()) + (unit.isEmpty() ? "" : ", " + unit), flows),
+                scales.of(
+                        ConditionLine.upperFirst(run.terms().named(flow.name())) + (unit.isEmpty() ? "" : ", " + unit),
+                        flows),
                 scales.of(shown.axis(metric), values),
                 List.of(),
                 ribbons,
                 rules,
                 series);
-        return new Chart("flow-" + metric.id(), message(), alternative(), List.of(panel), key(series), notes());
+        return new Chart(
+                "flow-" + metric.id(),
+                message(),
+                alternative(),
+                List.of(panel),
+                new FigureNotes(run).keyOfCurves(series),
+                notes());
     }
 
     private void device(
@@ -227,20 +235,13 @@ final class FlowCurve {
                 .toList();
     }
 
-    private List<Chart.KeyEntry> key(List<Series> series) {
-        var key = new ArrayList<Chart.KeyEntry>();
-        key.add(new Chart.KeyEntry(Mark.FILLED_CIRCLE, Trace.NONE, Ink.INK, say("figure.series.ours")));
-        if (series.stream().anyMatch(s -> s.mark() == Mark.HOLLOW_CIRCLE)) {
-            key.add(new Chart.KeyEntry(Mark.HOLLOW_CIRCLE, Trace.NONE, Ink.INK, say("figure.key.beyond")));
-        }
-        series.stream()
-                .filter(s -> s.mark() != Mark.FILLED_CIRCLE && s.mark() != Mark.HOLLOW_CIRCLE)
-                .forEach(s -> key.add(new Chart.KeyEntry(s.mark(), Trace.NONE, s.ink(), s.name())));
-        return key;
-    }
-
     private String message() {
-        return say("figure.message.flow", "metric", ConditionLine.upperFirst(metric.name()), "condition", flow.name());
+        return say(
+                "figure.message.flow",
+                "metric",
+                ConditionLine.upperFirst(run.terms().metric(metric)),
+                "condition",
+                run.terms().named(flow.name()));
     }
 
     private String alternative() {
@@ -263,14 +264,14 @@ final class FlowCurve {
                             "device",
                             device.briefName(),
                             "range",
-                            l.range().value().toString())));
+                            run.terms().quantity(l.range().value().toString()))));
         });
         published.forEach((c, standing) -> said.add(say(
                 "figure.alt.published",
                 "device",
                 run.names().brief(c.device()),
                 "condition",
-                c.condition(FLOW).text(),
+                run.terms().circumstance(Optional.of(flow), c.condition(FLOW).text()),
                 "value",
                 shown.beside(c, standing),
                 "standing",

@@ -114,7 +114,12 @@ final class IntervalLadder {
     }
 
     private String message() {
-        return say("figure.message.ladder", "metric", ConditionLine.upperFirst(metric.name()), "device", present());
+        return say(
+                "figure.message.ladder",
+                "metric",
+                ConditionLine.upperFirst(run.terms().metric(metric)),
+                "device",
+                present());
     }
 
     private String alternative() {
