@@ -2,8 +2,10 @@ package comparand.compose.figure;
 
 import comparand.compose.text.Run;
 import comparand.document.chart.Chart.KeyEntry;
+import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Series;
 import comparand.document.chart.Trace;
 import comparand.metric.Role;
 import comparand.model.Comparand;
@@ -36,6 +38,19 @@ final class FigureNotes {
                         .map(s -> new KeyEntry(s.mark(), Trace.NONE, s.ink(), s.name())))
                 .distinct()
                 .toList();
+    }
+
+    /** The same where devices are named at their curves: circles are ours, whatever their ink. */
+    List<KeyEntry> keyOfCurves(List<Series> series) {
+        var key = new ArrayList<KeyEntry>();
+        key.add(new KeyEntry(Mark.FILLED_CIRCLE, Trace.NONE, Ink.INK, say("figure.series.ours")));
+        if (series.stream().anyMatch(s -> s.mark() == Mark.HOLLOW_CIRCLE)) {
+            key.add(new KeyEntry(Mark.HOLLOW_CIRCLE, Trace.NONE, Ink.INK, say("figure.key.beyond")));
+        }
+        series.stream()
+                .filter(s -> s.mark() != Mark.FILLED_CIRCLE && s.mark() != Mark.HOLLOW_CIRCLE)
+                .forEach(s -> key.add(new KeyEntry(s.mark(), Trace.NONE, s.ink(), s.name())));
+        return key;
     }
 
     /** The conditions that decide and are the same for all local results drawn. */

@@ -154,7 +154,13 @@ final class FlowCurve {
                 ribbons,
                 rules,
                 series);
-        return new Chart("flow-" + metric.id(), message(), alternative(), List.of(panel), key(series), notes());
+        return new Chart(
+                "flow-" + metric.id(),
+                message(),
+                alternative(),
+                List.of(panel),
+                new FigureNotes(run).keyOfCurves(series),
+                notes());
     }
 
     private void device(
@@ -227,18 +233,6 @@ final class FlowCurve {
                         e.getValue(),
                         ""))
                 .toList();
-    }
-
-    private List<Chart.KeyEntry> key(List<Series> series) {
-        var key = new ArrayList<Chart.KeyEntry>();
-        key.add(new Chart.KeyEntry(Mark.FILLED_CIRCLE, Trace.NONE, Ink.INK, say("figure.series.ours")));
-        if (series.stream().anyMatch(s -> s.mark() == Mark.HOLLOW_CIRCLE)) {
-            key.add(new Chart.KeyEntry(Mark.HOLLOW_CIRCLE, Trace.NONE, Ink.INK, say("figure.key.beyond")));
-        }
-        series.stream()
-                .filter(s -> s.mark() != Mark.FILLED_CIRCLE && s.mark() != Mark.HOLLOW_CIRCLE)
-                .forEach(s -> key.add(new Chart.KeyEntry(s.mark(), Trace.NONE, s.ink(), s.name())));
-        return key;
     }
 
     private String message() {

@@ -49,8 +49,15 @@ final class Palette {
                 new BufferedImage(picture.getWidth(), picture.getHeight(), BufferedImage.TYPE_BYTE_INDEXED, model());
         int[] from = ((DataBufferInt) picture.getRaster().getDataBuffer()).getData();
         byte[] to = ((DataBufferByte) indexed.getRaster().getDataBuffer()).getData();
+        int last = Type.WHITE;
+        byte index = 0;
         for (int i = 0; i < from.length; i++) {
-            to[i] = from[i] == Type.WHITE ? 0 : nearest.computeIfAbsent(from[i] & Type.WHITE, this::search);
+            // most dots are like the one before
+            if (from[i] != last) {
+                last = from[i];
+                index = nearest.computeIfAbsent(last & Type.WHITE, this::search);
+            }
+            to[i] = index;
         }
         return indexed;
     }
