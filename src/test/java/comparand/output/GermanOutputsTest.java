@@ -10,12 +10,16 @@ import comparand.support.Built;
 import comparand.support.TaggedPdf;
 import comparand.support.TaggedPdf.Element;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.zip.ZipFile;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -38,8 +42,11 @@ class GermanOutputsTest {
                     + "|hospitals?|differs?|settled|unknown|maker|page|table|row|figure|flow|blood|drop|mean|between)\\b",
             Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CHARACTER_CLASS);
 
-    /** A thousand and more is grouped with a point. */
-    private static final Pattern POINT = Pattern.compile("(?<![\\d.])\\d+\\.\\d(?!\\d\\d(?!\\d))");
+    /** A thousand and more is grouped with a point, and so is a date in a list of references. */
+    private static final Pattern POINT = Pattern.compile("(?<![\\d.])(?!\\d+\\.\\d+\\.)\\d+\\.\\d(?!\\d\\d(?!\\d))");
+
+    private static final Pattern PARAGRAPH = Pattern.compile("(?s)<(w|a):p[ >].*?</\\1:p>");
+    private static final Pattern RUN = Pattern.compile("(?s)<(?:w|a):t(?: [^>]*)?>([^<]*)<");
 
     private static Built german() {
         return Built.german(Libraries.DEMO);
@@ -104,8 +111,7 @@ class GermanOutputsTest {
     void tagged() throws IOException {
         var workbook = german().folder().resolve(Libraries.WORKBOOK);
 
-        assertThat(Files.readString(
-                        german().folder().resolve(Libraries.TABLE), java.nio.charset.StandardCharsets.ISO_8859_1))
+        assertThat(Files.readString(german().folder().resolve(Libraries.TABLE), StandardCharsets.ISO_8859_1))
                 .containsPattern("/Lang\\s*\\(de\\)");
         var formats = BookRows.read(workbook, GermanOutputsTest::formats);
         assertThat(formats).anyMatch(f -> f.startsWith("0.0")).noneMatch(f -> f.matches(unquoted("0,0")));
@@ -117,6 +123,30 @@ class GermanOutputsTest {
                                 .getLanguageProperty()
                                 .orElse("")))
                 .isEqualTo("de");
+    }
+
+    /** Of every part of an office file that a reader sees, notes of slides too. */
+    private static List<String> paragraphs(Path file) throws IOException {
+        var paragraphs = new ArrayList<String>();
+        try (var zip = new ZipFile(file.toFile())) {
+            for (var entry : Collections.list(zip.entries())) {
+                if (entry.getName().matches("word/document.xml|ppt/(slides|notesSlides)/[^/]*.xml")) {
+                    var xml = new String(zip.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
+                    PARAGRAPH
+                            .matcher(xml)
+                            .results()
+                            .map(p -> RUN.matcher(p.group())
+                                    .results()
+                                    .map(r -> r.group(1))
+                                    .collect(Collectors.joining()))
+                            .map(t -> t.replace("&quot;", "\"")
+                                    .replace("&lt;", "<")
+                                    .replace("&amp;", "&"))
+                            .forEach(paragraphs::add);
+                }
+            }
+        }
+        return paragraphs;
     }
 
     private static String unquoted(String digits) {
@@ -151,6 +181,8 @@ class GermanOutputsTest {
                             .map(Element::text)
                             .forEach(texts::add);
                     texts.addAll(pdf.artifacts());
+                } else if (name.endsWith(".docx") || name.endsWith(".pptx")) {
+                    texts.addAll(paragraphs(file));
                 } else if (name.endsWith(".txt")) {
                     texts.add(Files.readString(file));
                 }

@@ -107,7 +107,7 @@ final class Flow {
                                 .catalogue()
                                 .condition(use.condition())
                                 .map(c -> run.terms().named(c.name()))
-                                .orElse(use.condition()),
+                                .orElseGet(() -> run.terms().named(use.condition())),
                         "limit",
                         run.terms().quantity(use.limit()),
                         "outside",
@@ -115,7 +115,7 @@ final class Flow {
                                 "label " + use.study() + " " + use.device() + " " + use.condition(),
                                 use.outside() + "/" + use.of()),
                         "units",
-                        use.level(),
+                        run.words().term("level", use.level()),
                         "study",
                         run.library()
                                 .study(use.study())

@@ -213,7 +213,7 @@ final class Methods {
                 "n",
                 writing.held("n " + study.id() + " " + device, shown),
                 "units",
-                own.get(0).level()));
+                run.words().term("level", own.get(0).level())));
     }
 
     private String condition(String id) {

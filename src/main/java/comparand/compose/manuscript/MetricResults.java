@@ -107,7 +107,7 @@ final class MetricResults {
         var text = run.summaries().withUnit(c);
         var n = c.sizes()
                 .independent()
-                .map(s -> writing.say("ms.n", "n", s.toString()))
+                .map(s -> writing.say("ms.n", "n", run.terms().size(s)))
                 .orElse("");
         return writing.say(
                 "ms.value",
@@ -158,7 +158,7 @@ final class MetricResults {
 
     private String at(Pairing pairing) {
         var group = pairing.ours().origin().fold(p -> "", Origin.Local::group);
-        return group.isEmpty() ? "" : writing.say("at", "step", group);
+        return group.isEmpty() ? "" : writing.say("at", "step", run.terms().group(group));
     }
 
     private String difference(Comparison c) {
@@ -228,7 +228,7 @@ final class MetricResults {
     private String printed(Comparand theirs) {
         var n = theirs.sizes()
                 .independent()
-                .map(s -> writing.say("ms.n", "n", s.toString()))
+                .map(s -> writing.say("ms.n", "n", run.terms().size(s)))
                 .orElse("");
         return writing.held("p " + theirs.id(), SummaryText.printed(theirs)) + n;
     }

@@ -23,7 +23,14 @@ record Place(int study, double step, String text) implements Comparable<Place> {
         return new Place(
                 studies.indexOf(local.study().id()),
                 number.find() ? Double.parseDouble(number.group()) : 0,
-                local.group().isEmpty() ? title : writing.say("ms.study-at", "study", title, "step", local.group()));
+                local.group().isEmpty()
+                        ? title
+                        : writing.say(
+                                "ms.study-at",
+                                "study",
+                                title,
+                                "step",
+                                writing.run().terms().group(local.group())));
     }
 
     /** What puts results of one place in the order of the dossier's devices: one sign a place in it. */

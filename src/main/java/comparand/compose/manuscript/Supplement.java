@@ -83,7 +83,7 @@ final class Supplement {
         for (var c : run.comparands()) {
             c.trail().stream()
                     .filter(s -> !s.formula().isBlank())
-                    .forEach(s -> all.putIfAbsent(s.formula(), made(s, c)));
+                    .forEach(s -> all.putIfAbsent(run.trails().formula(c, s), made(s, c)));
         }
         var rows = all.entrySet().stream().map(this::formula).toList();
         return new Table("Formulas", "", columns, rows.isEmpty() ? List.of(cells.nothing(2)) : rows, List.of());

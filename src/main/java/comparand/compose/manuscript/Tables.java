@@ -70,7 +70,7 @@ final class Tables {
         return List.of(
                 run.figures().cell(s.number(), 0, "", ""),
                 Cell.words(brief(record)),
-                Cell.words(s.kind().replace('-', ' ')),
+                cells.term("source-kind", s.kind().replace('-', ' ')),
                 listed(record.values().stream()
                         .map(v -> run.names().brief(v.device().value()))
                         .toList()),
@@ -79,11 +79,14 @@ final class Tables {
                         .toList()),
                 listed(record.values().stream()
                         .flatMap(v -> v.n().stream())
-                        .map(n -> n.value().toString())
+                        .map(n -> n.value()
+                                .size()
+                                .map(run.terms()::size)
+                                .orElseGet(() -> run.words().say("not-reported")))
                         .toList()),
                 s.missing().isEmpty() ? cells.word("none") : Cell.words(String.join(", ", s.missing())),
-                Cell.words(s.funding()),
-                Cell.words(s.state()));
+                cells.term("funding", s.funding()),
+                cells.term("source-state", s.state()));
     }
 
     /** First author and year, as a reader knows a source by; the list of references has the rest. */
@@ -111,7 +114,7 @@ final class Tables {
     }
 
     private String metricName(String id) {
-        return run.library().catalogue().find(id).map(Metric::name).orElse(id);
+        return run.library().catalogue().find(id).map(run.terms()::metric).orElse(id);
     }
 
     /** Every pair: device beside device, then beside what was published. */
@@ -146,7 +149,7 @@ final class Tables {
         boolean published = pairing.purpose() == Purpose.LOCAL_AGAINST_PUBLISHED;
         var texts = new ArrayList<>(run.conditions().distortions(pairing));
         run.remarks().of(c).forEach(r -> texts.add(r + "."));
-        var group = pairing.ours().origin().fold(p -> "", Origin.Local::group);
+        var group = run.terms().group(pairing.ours().origin().fold(p -> "", Origin.Local::group));
         var unit =
                 metric.unit().spelling().isEmpty() ? "" : ", " + metric.unit().spelling();
         return List.of(

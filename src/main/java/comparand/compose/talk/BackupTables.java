@@ -127,9 +127,9 @@ final class BackupTables {
                 .map(s -> List.<Cell>of(
                         run.figures().cell(s.number(), 0, "", ""),
                         Cell.words(s.reference()),
-                        Cell.words(s.kind().replace('-', ' ')),
-                        Cell.words(s.funding()),
-                        Cell.words(s.state())))
+                        cells.term("source-kind", s.kind().replace('-', ' ')),
+                        cells.term("funding", s.funding()),
+                        cells.term("source-state", s.state())))
                 .toList();
         return table(
                 "References",

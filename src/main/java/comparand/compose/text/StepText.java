@@ -41,7 +41,8 @@ final class StepText {
             case "se" -> text.equals("none") ? words.say("none") : text;
             case "result" -> text.replace(" to ", terms.between("to"));
             case "source" -> kind == Step.Kind.PARTS ? terms.place(text) : text;
-            case "from", "to" -> kind == Step.Kind.VARIANT ? terms.variant(text) : text;
+            case "from", "to" ->
+                kind == Step.Kind.VARIANT ? terms.variant(text) : kind == Step.Kind.UNIT ? text : terms.quantity(text);
             default -> text;
         };
     }
