@@ -24,6 +24,7 @@ class BuildCommandTest {
             "committee-brief.pdf",
             "evidence-table.pdf",
             "evidence-workbook.xlsx",
+            "figures",
             "manuscript.docx",
             "requests",
             "results.json",

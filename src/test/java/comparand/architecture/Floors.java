@@ -110,7 +110,7 @@ final class Floors {
         room("write.pdf", "write", "write.figure", "document", "document.chart")
                 .with("com.lowagie", "javax.xml.stream");
         room("write.chart", "document.chart")
-                .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas");
+                .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.pptx", "write.chart", "document", "document.chart", "document.talk", "document.talk.layout")
                 .with("org.apache.poi", "org.openxmlformats.schemas");
         room("write.docx", "write", "write.figure", "document", "document.chart")

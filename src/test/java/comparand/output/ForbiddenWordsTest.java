@@ -5,11 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import comparand.app.CommandLineUse;
 import comparand.metric.Catalogue;
-import comparand.support.BookRows;
 import comparand.support.Built;
 import comparand.support.LibraryCopy;
-import comparand.support.TaggedPdf;
-import comparand.support.TaggedPdf.Element;
+import comparand.support.OutputTexts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -159,15 +157,8 @@ class ForbiddenWordsTest {
     }
 
     private static List<String> outputTexts(Built built) throws IOException {
-        var workbook = built.folder().resolve(Libraries.WORKBOOK);
-        var pdf = TaggedPdf.of(built.folder().resolve(Libraries.TABLE));
         return Stream.of(
-                        BookRows.tables(workbook).stream()
-                                .flatMap(r -> r.cells().stream())
-                                .map(BookRows.BookCell::shown),
-                        BookRows.beside(workbook).stream(),
-                        pdf.elements().stream().flatMap(Element::all).map(Element::text),
-                        pdf.artifacts().stream(),
+                        OutputTexts.of(built).values().stream().flatMap(List::stream),
                         strings(built.results()),
                         Stream.of(Files.readString(built.folder().resolve("results.schema.json"))))
                 .flatMap(s -> s)

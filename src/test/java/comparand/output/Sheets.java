@@ -8,6 +8,9 @@ final class Sheets {
 
     private Sheets() {}
 
+    /** The one sheet that holds charts and no table. */
+    static final String FIGURES = "Figures";
+
     private static final List<String> SHEETS = List.of(
             "Read first",
             "Questions",
@@ -19,6 +22,7 @@ final class Sheets {
             "Unknowns",
             "Local results",
             "Lines",
+            FIGURES,
             "Local data",
             "Row log",
             "Characteristics",

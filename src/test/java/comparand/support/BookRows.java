@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
@@ -81,8 +82,14 @@ public final class BookRows {
         });
     }
 
-    /** Texts outside of tables, headings of tables, and the running heads and feet. */
+    /** Texts outside of tables, headings of tables, the running heads and feet, and the texts of figures. */
     public static List<String> beside(Path workbook) {
+        return Stream.concat(frame(workbook).stream(), figures(workbook).stream())
+                .toList();
+    }
+
+    /** The same without the texts of figures. */
+    public static List<String> frame(Path workbook) {
         return read(workbook, book -> {
             var texts = new ArrayList<String>();
             for (var sheet : sheets(book)) {
@@ -90,19 +97,51 @@ public final class BookRows {
                 texts.add(sheet.getHeader().getLeft());
                 texts.add(sheet.getHeader().getCenter());
                 texts.add(sheet.getFooter().getLeft());
-                for (var row : sheet) {
-                    for (var cell : row) {
-                        boolean inRows = sheet.getTables().stream()
-                                .anyMatch(t -> cell.getRowIndex() > t.getStartRowIndex()
-                                        && cell.getRowIndex() <= t.getEndRowIndex());
-                        if (!inRows) {
-                            texts.add(SHOWN.formatCellValue(cell));
+                if (!hasCharts(sheet)) {
+                    texts.addAll(outsideOfTables(sheet));
+                }
+            }
+            return texts;
+        });
+    }
+
+    private static List<String> outsideOfTables(XSSFSheet sheet) {
+        var texts = new ArrayList<String>();
+        for (var row : sheet) {
+            for (var cell : row) {
+                boolean inRows = sheet.getTables().stream()
+                        .anyMatch(t ->
+                                cell.getRowIndex() > t.getStartRowIndex() && cell.getRowIndex() <= t.getEndRowIndex());
+                if (!inRows) {
+                    texts.add(SHOWN.formatCellValue(cell));
+                }
+            }
+        }
+        return texts;
+    }
+
+    /** Titles, captions, labels and notes on sheets that have charts; their numbers are those of the charts. */
+    public static List<String> figures(Path workbook) {
+        return read(workbook, book -> {
+            var texts = new ArrayList<String>();
+            for (var sheet : sheets(book)) {
+                if (hasCharts(sheet)) {
+                    for (var row : sheet) {
+                        for (var cell : row) {
+                            if (cell.getCellType() == CellType.STRING) {
+                                texts.add(cell.getStringCellValue());
+                            }
                         }
                     }
                 }
             }
             return texts;
         });
+    }
+
+    private static boolean hasCharts(XSSFSheet sheet) {
+        return sheet.getDrawingPatriarch() != null
+                && !sheet.getDrawingPatriarch().getCharts().isEmpty();
     }
 
     /** Opens a workbook for a test. */

@@ -72,13 +72,16 @@ public final class PrintedPlaces {
 
     private Stream<Place> workbook(java.nio.file.Path file) {
         var frame = from(List.of("run", "devices"));
-        var beside = BookRows.beside(file).stream()
+        var beside = BookRows.frame(file).stream()
                 .map(t -> new Place("workbook, beside the tables", "frame", t, OptionalDouble.empty(), frame));
+        var everything = with(List.of(results));
+        var figures = BookRows.figures(file).stream()
+                .map(t -> new Place("workbook, figures", "", t, OptionalDouble.empty(), everything));
         var rows = BookRows.tables(file).stream().flatMap(row -> {
             var from = row(row);
             return row.cells().stream().map(cell -> cell(row, cell, from));
         });
-        return Stream.concat(beside, rows);
+        return Stream.concat(Stream.concat(beside, figures), rows);
     }
 
     private static Place cell(BookRow row, BookCell cell, TracedNumbers from) {

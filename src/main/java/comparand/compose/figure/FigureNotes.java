@@ -1,12 +1,19 @@
 package comparand.compose.figure;
 
 import comparand.compose.text.Run;
+import comparand.document.chart.Chart.KeyEntry;
+import comparand.document.chart.Mark;
+import comparand.document.chart.Panel;
+import comparand.document.chart.Trace;
 import comparand.metric.Role;
 import comparand.model.Comparand;
+import comparand.model.Comparison;
 import comparand.model.Origin;
+import comparand.model.Standing;
 import comparand.model.library.SourceRecord;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +26,16 @@ final class FigureNotes {
 
     FigureNotes(Run run) {
         this.run = run;
+    }
+
+    /** What the marks of the panels mean, ours first. */
+    static List<KeyEntry> key(List<Panel> panels) {
+        return panels.stream()
+                .flatMap(p -> p.series().stream()
+                        .sorted(Comparator.comparing(s -> s.mark() != Mark.FILLED_CIRCLE))
+                        .map(s -> new KeyEntry(s.mark(), Trace.NONE, s.ink(), s.name())))
+                .distinct()
+                .toList();
     }
 
     /** The conditions that decide and are the same for all local results drawn. */
@@ -51,6 +68,21 @@ final class FigureNotes {
                 : List.of(run.words().say("figure.note.conditions", "conditions", String.join(", ", said)));
     }
 
+    /** What is not drawn, because it would be a number of another quantity. */
+    List<String> otherQuantities(Collection<Comparison> comparisons) {
+        var left = comparisons.stream()
+                .filter(c -> c.pairing().standing() == Standing.DIFFERENT_QUANTITY)
+                .map(c -> say(
+                        "figure.other-quantity",
+                        "device",
+                        run.names().brief(c.pairing().ours().device()),
+                        "why",
+                        run.conditions().why(c.pairing())))
+                .distinct()
+                .toList();
+        return left.isEmpty() ? left : List.of(say("figure.note.not-drawn", "what", String.join("; ", left)));
+    }
+
     /** The sources behind published values, by the numbers that locators use. */
     List<String> sources(Collection<Comparand> all) {
         var sources = new TreeMap<Integer, String>();
@@ -73,7 +105,7 @@ final class FigureNotes {
         return source.id();
     }
 
-    String say(String key, String... places) {
+    private String say(String key, String... places) {
         return run.words().say(key, places);
     }
 }

@@ -270,14 +270,14 @@ final class FlowCurve {
                             "device",
                             device.briefName(),
                             "range",
-                            l.range().value().toString())));
+                            run.terms().quantity(l.range().value().toString()))));
         });
         published.forEach((c, standing) -> said.add(say(
                 "figure.alt.published",
                 "device",
                 run.names().brief(c.device()),
                 "condition",
-                run.terms().quantity(c.condition(FLOW).text()),
+                run.terms().circumstance(Optional.of(flow), c.condition(FLOW).text()),
                 "value",
                 shown.beside(c, standing),
                 "standing",

@@ -70,14 +70,10 @@ final class SplitPanel {
         apart.forEach(u -> all.add(u.value));
         return Optional.of(new Chart(
                 "like-with-like-" + metric.id() + "-" + study,
-                run.words()
-                        .say(
-                                "figure.message.beside",
-                                "metric",
-                                ConditionLine.upperFirst(run.terms().metric(metric))),
+                message(),
                 alternative(compared, apart),
                 panels,
-                key(panels),
+                FigureNotes.key(panels),
                 notes(compared, all)));
     }
 
@@ -246,14 +242,6 @@ final class SplitPanel {
                 run.conditions().why(pairing));
     }
 
-    private List<Chart.KeyEntry> key(List<Panel> panels) {
-        var key = new ArrayList<Chart.KeyEntry>();
-        panels.forEach(p -> p.series().stream()
-                .sorted((a, b) -> Boolean.compare(b.mark() == Mark.FILLED_CIRCLE, a.mark() == Mark.FILLED_CIRCLE))
-                .forEach(s -> key.add(new Chart.KeyEntry(s.mark(), Trace.NONE, s.ink(), s.name()))));
-        return key;
-    }
-
     private List<String> notes(Map<Comparand, List<Comparison>> compared, Set<Comparand> all) {
         var notes = new FigureNotes(run);
         var lines = new ArrayList<String>();
@@ -261,29 +249,14 @@ final class SplitPanel {
         margin.ifPresent(
                 m -> lines.add(say("figure.note.band", "margin", run.terms().margin(m.text()), "reason", m.reason())));
         lines.addAll(notes.conditions(compared.keySet()));
-        var left = comparisons.stream()
-                .filter(c -> c.pairing().standing() == Standing.DIFFERENT_QUANTITY)
-                .map(c -> say(
-                        "figure.other-quantity",
-                        "device",
-                        run.names().brief(c.pairing().ours().device()),
-                        "why",
-                        run.conditions().why(c.pairing())))
-                .distinct()
-                .toList();
-        if (!left.isEmpty()) {
-            lines.add(say("figure.note.not-drawn", "what", String.join("; ", left)));
-        }
+        lines.addAll(notes.otherQuantities(comparisons));
         lines.addAll(notes.sources(all));
         return lines;
     }
 
     private String alternative(Map<Comparand, List<Comparison>> compared, List<Apart> apart) {
         var said = new ArrayList<String>();
-        said.add(say(
-                "figure.message.beside",
-                "metric",
-                ConditionLine.upperFirst(run.terms().metric(metric))));
+        said.add(message());
         for (var entry : compared.entrySet()) {
             var local = entry.getKey();
             said.add(say(
@@ -310,6 +283,13 @@ final class SplitPanel {
             said.add(say("figure.alt.value", "row", row(u).replace("\n", ", "), "value", reason(u)));
         }
         return String.join(" ", said);
+    }
+
+    private String message() {
+        return say(
+                "figure.message.beside",
+                "metric",
+                ConditionLine.upperFirst(run.terms().metric(metric)));
     }
 
     private String say(String key, String... places) {

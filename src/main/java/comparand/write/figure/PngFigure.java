@@ -28,7 +28,7 @@ public final class PngFigure {
 
     /** Writes a drawing with so many dots per inch. */
     public static void write(Drawing drawing, Faces faces, int dpi, OutputStream out) throws IOException {
-        var image = image(drawing, faces, dpi);
+        var image = new Palette().of(image(drawing, faces, dpi));
         var writers = ImageIO.getImageWritersByFormatName("png");
         if (!writers.hasNext()) {
             throw new IOException("this Java cannot write PNG");

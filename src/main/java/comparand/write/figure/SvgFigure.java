@@ -69,9 +69,14 @@ public final class SvgFigure {
     }
 
     /** A place on the drawing, to the hundredth of a point. */
+    /** To a hundredth of a point, without idle zeros. */
     private static String number(double value) {
-        double hundredths = Math.rint(value * 100);
-        return hundredths % 100 == 0 ? String.valueOf((long) (hundredths / 100)) : String.valueOf(hundredths / 100);
+        long hundredths = Math.round(value * 100);
+        long size = Math.abs(hundredths);
+        var fraction = size % 100 == 0
+                ? ""
+                : size % 10 == 0 ? "." + size % 100 / 10 : "." + (size % 100 < 10 ? "0" : "") + size % 100;
+        return (hundredths < 0 ? "-" : "") + size / 100 + fraction;
     }
 
     private static String colour(int rgb) {

@@ -7,9 +7,9 @@ import comparand.document.Cell.Words.Frame;
 final class Frames {
 
     /** From the edge of the cell to the frame. */
-    private static final float INSET = 1;
+    private static final float INSET = 0.5f;
 
-    private static final float APART = 1.4f;
+    private static final float APART = 1.2f;
 
     private Frames() {}
 

@@ -15,7 +15,7 @@ final class SheetGraph {
     private static final NativeLook LOOK = NativeLook.sheet("Arial");
 
     /** Columns and rows that the charts of a figure take together. */
-    private static final int COLUMNS = 12;
+    static final int COLUMNS = 12;
 
     private static final int ROWS = 20;
     /** Each row of the axis up takes room. */

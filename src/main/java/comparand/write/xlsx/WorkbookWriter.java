@@ -71,6 +71,11 @@ public final class WorkbookWriter implements DocumentWriter {
                     table.rows().size() + table.notes().size());
         } else {
             page(sheet, styles, formulas, section);
+            if (section.blocks().stream().anyMatch(Block.Graph.class::isInstance)) {
+                // the numbers beside the charts are for the screen
+                workbook.setPrintArea(
+                        workbook.getSheetIndex(sheet), 0, SheetGraph.COLUMNS - 1, 0, sheet.getLastRowNum());
+            }
         }
         printing(sheet, edition, section);
     }

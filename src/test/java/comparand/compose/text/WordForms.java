@@ -32,6 +32,7 @@ final class WordForms {
     static final Map<String, Collection<String>> ENDINGS = Map.ofEntries(
             Map.entry("step.", names(Step.Kind.values())),
             Map.entry("centres.mean.", names(LocalMean.Rule.values())),
+            Map.entry("figure.series.", List.of("SAME", "SAME_AFTER_CONVERSION", "CONDITIONS_DIFFER", "NOT_REPORTED")),
             Map.entry("together.place.", names(SourcesTogether.Place.values())),
             Map.entry("together.without.", List.of("same", "other", "few")),
             Map.entry("together.label.", List.of("ESTIMATED", "DIGITISED")),
