@@ -24,7 +24,6 @@ class BuildCommandTest {
             "committee-brief.pdf",
             "evidence-table.pdf",
             "evidence-workbook.xlsx",
-            "figures",
             "manuscript.docx",
             "requests",
             "results.json",
@@ -57,34 +56,6 @@ class BuildCommandTest {
                         .toList());
         assertThat(out.resolve("example"))
                 .isDirectoryNotContaining(f -> Files.exists(f) && f.toFile().length() == 0);
-    }
-
-    @Test
-    void onlyWhatTheReadersAreGivenIsWritten() throws IOException {
-        var run = CommandLineUse.run("build", dossier(), "--out", out.toString(), "--for", "talk,committee");
-
-        assertThat(run.code()).as(run.err()).isZero();
-        assertThat(names(out.resolve("example")))
-                .containsExactly(
-                        "checksums.sha256", "committee-brief.pdf", "results.json", "results.schema.json", "talk.pptx");
-    }
-
-    @Test
-    void aReaderNobodyWritesForIsWrongUsage() {
-        var run = CommandLineUse.run("build", dossier(), "--out", out.toString(), "--for", "everybody");
-
-        assertThat(run.code()).isEqualTo(64);
-        assertThat(run.err())
-                .contains("`everybody` is no reader", "evidence, committee, supplier, talk, manuscript, all");
-    }
-
-    @Test
-    void aLanguageWithoutWordsIsFoundBeforeAnythingIsWritten() {
-        var run = CommandLineUse.run("build", dossier(), "--out", out.toString(), "--language", "xx");
-
-        assertThat(run.code()).isEqualTo(2);
-        assertThat(run.err()).contains("language-unknown", "there are no words for the language `xx`");
-        assertThat(out).doesNotExist();
     }
 
     @Test

@@ -130,7 +130,7 @@ class RequestLettersTest {
         var folder = temporary.resolve(name + "-requests");
         try (var files = Files.list(folder)) {
             assertThat(files.map(f -> String.valueOf(f.getFileName())))
-                    .containsExactlyInAnyOrder("requests", "results.json", "results.schema.json");
+                    .containsExactlyInAnyOrder("checksums.sha256", "requests", "results.json", "results.schema.json");
         }
         for (var letter : requests(built)) {
             var file = "requests/" + letter.get("id").asText() + ".txt";

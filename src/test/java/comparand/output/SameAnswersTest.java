@@ -32,7 +32,7 @@ class SameAnswersTest {
     void everywhere(Built built) {
         var texts = joined(built);
         var pairs = Built.all(built.results().get("pairs")).stream()
-                .filter(p -> p.get("kind").asText().equals("against-present-device"))
+                .filter(p -> p.get("purpose").asText().equals("against-present-device"))
                 .filter(p -> p.get("answer").get("kind").asText().equals("tested"))
                 .toList();
 
