@@ -47,14 +47,14 @@ class MangledRecordsTest {
 
         CommandLineUse.Run build() {
             return CommandLineUse.run(
-                    "build", library.resolve("dossiers/example.yaml").toString(), "--out", out.toString());
+                    "build", library.resolve("dossiers/example.yaml").toString(), "--for", "evidence", "--out", out.toString());
         }
     }
 
     @BeforeAll
     static void anOutputStands() {
         var run = CommandLineUse.run(
-                "build", BLANK.resolve("dossiers/example.yaml").toString(), "--out", "" + earlier);
+                "build", BLANK.resolve("dossiers/example.yaml").toString(), "--for", "evidence", "--out", "" + earlier);
         assertThat(run.code()).as(run.err()).isZero();
     }
 
