@@ -47,7 +47,12 @@ class MangledRecordsTest {
 
         CommandLineUse.Run build() {
             return CommandLineUse.run(
-                    "build", library.resolve("dossiers/example.yaml").toString(), "--for", "evidence", "--out", out.toString());
+                    "build",
+                    library.resolve("dossiers/example.yaml").toString(),
+                    "--for",
+                    "evidence",
+                    "--out",
+                    out.toString());
         }
     }
 

