@@ -3,15 +3,14 @@ package comparand.app;
 import comparand.compose.Commission;
 import comparand.diag.Diagnostic;
 import comparand.diag.DiagnosticText;
-import comparand.diag.Span;
 import comparand.document.publication.Publication;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -35,11 +34,8 @@ final class BuildCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DOSSIER", description = "A file in the folder dossiers/ of a library")
     private Path dossier;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where the folder of outputs is put (default: target/reports)")
-    private @Nullable Path out;
+    @Mixin
+    private final OutputOptions outputs = new OutputOptions();
 
     @Option(
             names = "--for",
@@ -60,12 +56,6 @@ final class BuildCommand implements Callable<Integer> {
     private Optional<String> language = Optional.empty();
 
     @Option(
-            names = "--templates",
-            paramLabel = "DIR",
-            description = "Templates of your house (default: the folder templates/ of the library, if it has one)")
-    private Optional<Path> templates = Optional.empty();
-
-    @Option(
             names = "--findings",
             paramLabel = "text|json",
             description = "How findings are printed (default: text)",
@@ -79,12 +69,10 @@ final class BuildCommand implements Callable<Integer> {
 
     private int build(DossierFile file) {
         var library = file.library();
-        var folder = Optional.ofNullable(out).orElse(Main.reports()).resolve(file.id());
+        var folder = outputs.folder(file.id());
         return OutputPlace.check(folder, library)
                 .then(place -> Pipeline.published(
-                        file,
-                        templates.orElse(library.resolve("templates")),
-                        new Commission(Readers.together(readers), language)))
+                        file, outputs.templates(library), new Commission(Readers.together(readers), language)))
                 .then(LegibleSlides::checked)
                 .fold(
                         (publication, findings) -> written(publication, findings, folder, library),
@@ -92,20 +80,14 @@ final class BuildCommand implements Callable<Integer> {
     }
 
     private int written(Publication publication, List<Diagnostic> findings, Path folder, Path library) {
-        List<Path> files;
-        try {
-            files = Output.write(publication, folder);
-            main.hasWritten();
-        } catch (IOException e) {
-            return stopped(
-                    List.of(Diagnostic.stop(
-                            "output-unwritable",
-                            Span.startOf(folder.toString()),
-                            "the outputs could not be written: " + Output.reason(e),
-                            "nothing was changed; an earlier output stands as it was",
-                            "check that the folder may be written and that the disk has room")),
-                    library);
-        }
+        return Output.written(publication, folder)
+                .fold(
+                        (files, none) -> said(files, findings, folder, library),
+                        unwritable -> stopped(unwritable, library));
+    }
+
+    private int said(List<Path> files, List<Diagnostic> findings, Path folder, Path library) {
+        main.hasWritten();
         if (format == FindingsFormat.json) {
             main.console().say(FindingsJson.of(findings));
         } else {

@@ -1,14 +1,10 @@
 package comparand.app;
 
+import comparand.read.Fingerprint;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.DigestInputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,7 +27,10 @@ final class Checksums {
     static void write(Path folder) throws IOException {
         var lines = new StringBuilder();
         for (var name : files(folder)) {
-            lines.append(of(folder.resolve(name))).append(BETWEEN).append(name).append('\n');
+            lines.append(Fingerprint.of(folder.resolve(name)))
+                    .append(BETWEEN)
+                    .append(name)
+                    .append('\n');
         }
         Files.writeString(folder.resolve(FILE), lines, StandardCharsets.UTF_8);
     }
@@ -46,7 +45,7 @@ final class Checksums {
         }
         var written = read(folder.resolve(FILE));
         for (var name : files(folder)) {
-            if (!of(folder.resolve(name)).equals(written.get(name))) {
+            if (!Fingerprint.of(folder.resolve(name)).equals(written.get(name))) {
                 return Optional.of(name);
             }
         }
@@ -77,20 +76,5 @@ final class Checksums {
     private static boolean isLock(String name) {
         var last = name.substring(name.lastIndexOf('/') + 1);
         return last.startsWith(".~lock.") || last.startsWith("~$");
-    }
-
-    private static String of(Path file) throws IOException {
-        try (var in = new DigestInputStream(Files.newInputStream(file), sha256())) {
-            in.transferTo(OutputStream.nullOutputStream());
-            return HexFormat.of().formatHex(in.getMessageDigest().digest());
-        }
-    }
-
-    private static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
-        }
     }
 }

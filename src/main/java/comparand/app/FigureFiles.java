@@ -9,6 +9,7 @@ import comparand.document.talk.Deck;
 import comparand.write.figure.Drawing;
 import comparand.write.figure.Faces;
 import comparand.write.figure.PngFigure;
+import comparand.write.figure.PrintWidth;
 import comparand.write.figure.SvgFigure;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
@@ -25,11 +26,6 @@ final class FigureFiles {
 
     static final String FOLDER = "figures";
 
-    private static final double POINTS_PER_MM = 72 / 25.4;
-    /** One column of a journal page, and two. */
-    private static final int NARROW = 85;
-
-    private static final int WIDE = 175;
     private static final List<Integer> DOTS_PER_INCH = List.of(300, 600);
 
     private final Path folder;
@@ -48,11 +44,11 @@ final class FigureFiles {
         var faces = Faces.of(fonts(publication));
         var language = language(publication);
         for (var chart : publication.figures()) {
-            int width = chart.panels().size() > 1 ? WIDE : NARROW;
-            var drawing = Drawing.of(chart, width * POINTS_PER_MM, faces);
+            var width = PrintWidth.of(chart);
+            var drawing = Drawing.of(chart, width.points(), faces);
             names.add(svg(chart, drawing, faces, language));
             for (int dpi : DOTS_PER_INCH) {
-                var name = "%s/%s-%dmm-%ddpi.png".formatted(FOLDER, chart.id(), width, dpi);
+                var name = "%s/%s-%dmm-%ddpi.png".formatted(FOLDER, chart.id(), width.mm(), dpi);
                 try (var out = open(name)) {
                     PngFigure.write(drawing, faces, dpi, out);
                 }

@@ -1,7 +1,10 @@
 package comparand.app;
 
+import comparand.diag.Diagnostic;
+import comparand.diag.Span;
 import comparand.document.Document;
 import comparand.document.publication.Publication;
+import comparand.flow.Outcome;
 import comparand.write.DocumentWriter;
 import comparand.write.docx.TextWriter;
 import comparand.write.json.ResultJson;
@@ -70,8 +73,21 @@ final class Output {
                                 : path + "is in the way";
     }
 
-    /** The files written, by their final paths. */
-    static List<Path> write(Publication publication, Path folder) throws IOException {
+    /** The files written, by their final paths; or the finding that they could not be. */
+    static Outcome<List<Path>> written(Publication publication, Path folder) {
+        try {
+            return Outcome.of(write(publication, folder));
+        } catch (IOException e) {
+            return Outcome.stopped(List.of(Diagnostic.stop(
+                    "output-unwritable",
+                    Span.startOf(folder.toString()),
+                    "the outputs could not be written: " + reason(e),
+                    "nothing was changed; an earlier output stands as it was",
+                    "check that the folder may be written and that the disk has room")));
+        }
+    }
+
+    private static List<Path> write(Publication publication, Path folder) throws IOException {
         var parent = folder.toAbsolutePath().getParent();
         if (parent == null) {
             throw new IOException(folder + " has no folder above it");

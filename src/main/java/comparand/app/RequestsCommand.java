@@ -2,18 +2,15 @@ package comparand.app;
 
 import comparand.compose.Commission;
 import comparand.diag.Diagnostic;
-import comparand.diag.Span;
 import comparand.document.publication.Publication;
 import comparand.model.Audience;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
@@ -36,17 +33,8 @@ final class RequestsCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DOSSIER", description = "A file in the folder dossiers/ of a library")
     private Path dossier;
 
-    @Option(
-            names = "--out",
-            paramLabel = "DIR",
-            description = "Where the folder of letters is put (default: target/reports)")
-    private @Nullable Path out;
-
-    @Option(
-            names = "--templates",
-            paramLabel = "DIR",
-            description = "Templates of your house (default: the folder templates/ of the library, if it has one)")
-    private Optional<Path> templates = Optional.empty();
+    @Mixin
+    private final OutputOptions outputs = new OutputOptions();
 
     @Override
     public Integer call() {
@@ -54,11 +42,11 @@ final class RequestsCommand implements Callable<Integer> {
     }
 
     private int letters(DossierFile file) {
-        var folder = Optional.ofNullable(out).orElse(Main.reports()).resolve(file.id() + "-requests");
+        var folder = outputs.folder(file.id() + "-requests");
         return OutputPlace.check(folder, file.library())
                 .then(place -> Pipeline.published(
                         file,
-                        templates.orElse(file.library().resolve("templates")),
+                        outputs.templates(file.library()),
                         new Commission(Set.of(Audience.SUPPLIER), Optional.empty())))
                 .fold(
                         (publication, findings) -> written(publication, folder, file.library()),
@@ -70,21 +58,14 @@ final class RequestsCommand implements Callable<Integer> {
             main.console().say("Nothing that was looked for in the sources is missing; there is nobody to ask.");
             return Exit.DONE;
         }
-        try {
-            var files = Output.write(publication, folder);
-            main.hasWritten();
-            Written.lines(folder, files).forEach(line -> main.console().say(line));
-            return Exit.DONE;
-        } catch (IOException e) {
-            return stopped(
-                    List.of(Diagnostic.stop(
-                            "output-unwritable",
-                            Span.startOf(folder.toString()),
-                            "the letters could not be written: " + Output.reason(e),
-                            "nothing was changed; earlier letters stand as they were",
-                            "check that the folder may be written and that the disk has room")),
-                    library);
-        }
+        return Output.written(publication, folder)
+                .fold((files, none) -> said(files, folder), unwritable -> stopped(unwritable, library));
+    }
+
+    private int said(List<Path> files, Path folder) {
+        main.hasWritten();
+        Written.lines(folder, files).forEach(line -> main.console().say(line));
+        return Exit.DONE;
     }
 
     private int stopped(List<Diagnostic> findings, Path library) {

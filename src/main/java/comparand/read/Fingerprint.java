@@ -9,7 +9,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** SHA-256 of a file, in hexadecimal digits. */
-final class Fingerprint {
+public final class Fingerprint {
 
     private Fingerprint() {}
 
@@ -18,7 +18,7 @@ final class Fingerprint {
     }
 
     /** Of a file of any size. */
-    static String of(Path path) throws IOException {
+    public static String of(Path path) throws IOException {
         var sha = sha256();
         var buffer = new byte[1 << 16];
         try (InputStream in = Files.newInputStream(path)) {

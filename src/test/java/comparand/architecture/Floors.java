@@ -104,16 +104,24 @@ final class Floors {
                 "document.publication");
         // floor 4: the writers see the finished document, and one library each
         room("write", "document");
+        room("write.office", "document").with("org.apache.poi");
         room("write.json", "document.result").with("com.fasterxml.jackson");
-        room("write.xlsx", "write", "write.chart", "document", "document.chart")
+        room("write.xlsx", "write", "write.chart", "write.office", "document", "document.chart")
                 .with("org.apache.poi", "org.openxmlformats.schemas");
         room("write.pdf", "write", "write.figure", "document", "document.chart")
                 .with("com.lowagie", "javax.xml.stream");
         room("write.chart", "document.chart")
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
-        room("write.pptx", "write.chart", "document", "document.chart", "document.talk", "document.talk.layout")
+        room(
+                        "write.pptx",
+                        "write.chart",
+                        "write.office",
+                        "document",
+                        "document.chart",
+                        "document.talk",
+                        "document.talk.layout")
                 .with("org.apache.poi", "org.openxmlformats.schemas");
-        room("write.docx", "write", "write.figure", "document", "document.chart")
+        room("write.docx", "write", "write.figure", "write.office", "document", "document.chart")
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
         room("write.text", "write", "document");

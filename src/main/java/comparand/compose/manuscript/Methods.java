@@ -151,7 +151,7 @@ final class Methods {
                     String.join(
                             "; ",
                             study.conditions().list().stream()
-                                    .map(e -> condition(e.key().value()) + " "
+                                    .map(e -> run.conditionName(e.key().value()) + " "
                                             + run.terms()
                                                     .circumstance(
                                                             run.library()
@@ -216,14 +216,6 @@ final class Methods {
                 run.words().term("level", own.get(0).level())));
     }
 
-    private String condition(String id) {
-        return run.library()
-                .catalogue()
-                .condition(id)
-                .map(c -> run.terms().named(c.name()))
-                .orElse(id);
-    }
-
     private List<String> conversions() {
         var kinds = Stream.concat(
                         run.compared().matched().evidence().published().stream(),
@@ -271,7 +263,7 @@ final class Methods {
         return say(
                 seen.map(set::isBefore).orElse(false) ? "ms.say.tolerance-before" : "ms.say.tolerance-set",
                 "condition",
-                condition(t.condition().value()),
+                run.conditionName(t.condition().value()),
                 "within",
                 t.within().value(),
                 "set",

@@ -163,20 +163,15 @@ final class ChangeResults {
         add(
                 "tolerance",
                 t.set().value().toString(),
-                say("change.tolerance", "condition", conditionName(t.condition().value())),
+                say(
+                        "change.tolerance",
+                        "condition",
+                        run.conditionName(t.condition().value())),
                 say("change.catalogue"),
                 t.within().value(),
                 t.reason().map(Located::value).orElseGet(() -> say("no-reason")),
                 concerned,
                 say("change.tolerance-judged", "pairs", String.valueOf(concerned.size())));
-    }
-
-    private String conditionName(String id) {
-        return run.library()
-                .catalogue()
-                .condition(id)
-                .map(c -> run.terms().named(c.name()))
-                .orElse(id);
     }
 
     private String named(SourceRecord source) {

@@ -114,7 +114,7 @@ public final class ResultSets {
         var label = device.label().stream()
                 .map(l -> new StatementResult(
                         "label",
-                        conditionName(l.limits().value()),
+                        run.conditionName(l.limits().value()),
                         run.terms().quantity(l.range().value().toString()),
                         run.names().locator(l.from())))
                 .toList();
@@ -132,14 +132,6 @@ public final class ResultSets {
                 device.instructions().value(),
                 label,
                 characteristics);
-    }
-
-    private String conditionName(String id) {
-        return run.library()
-                .catalogue()
-                .condition(id)
-                .map(c -> run.terms().named(c.name()))
-                .orElse(id);
     }
 
     private SourceResult source(SourceRecord source) {

@@ -46,11 +46,7 @@ final class AnswerSlide {
         var metric = c.pairing().ours().metric();
         var number = numbers.signed(c, tested);
         var shown = metric.differenceUnit().length() <= SHORT_UNIT ? numbers.withUnit(number, metric) : number;
-        var asked = new ArrayList<>(List.of(
-                new Asked(say("talk.ask.flow"), BackupSlides.CONDITIONS),
-                new Asked(say("talk.ask.units"), BackupSlides.HOSPITALS),
-                new Asked(say("talk.ask.who"), BackupSlides.trail(metric)),
-                new Asked(say("talk.ask.table"), BackupSlides.table(metric))));
+        var asked = new FloorQuestions(run).of(metric);
         return new Draft(
                 ANSWER,
                 titles.firmest(c),
@@ -118,20 +114,7 @@ final class AnswerSlide {
                 say("talk.title.take-home"),
                 List.of(new Part.Points(sentences.isEmpty() ? List.of(say("talk.take.none")) : sentences)),
                 pairs.isEmpty() ? "" : speeches.strip(pairs),
-                speeches.of(
-                        List.of(say("talk.say.take-home")),
-                        pairs,
-                        pairs.stream()
-                                .map(c -> c.pairing().ours().metric())
-                                .distinct()
-                                .map(m -> new Asked(
-                                        say(
-                                                "talk.ask.trail",
-                                                "metric",
-                                                ConditionLine.upperFirst(
-                                                        run.terms().metric(m))),
-                                        BackupSlides.trail(m)))
-                                .toList()),
+                speeches.of(List.of(say("talk.say.take-home")), pairs, new FloorQuestions(run).trails(pairs)),
                 false,
                 pairs.stream()
                         .map(c -> c.pairing().theirs())

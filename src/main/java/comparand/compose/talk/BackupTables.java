@@ -3,13 +3,13 @@ package comparand.compose.talk;
 import comparand.compose.text.Cells;
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
+import comparand.document.Block.Column;
 import comparand.document.Block.Table;
 import comparand.document.Cell;
 import comparand.document.result.ResultSet;
 import comparand.document.result.RowLogResult.CountResult;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Tables of backup slides about the whole run. */
 final class BackupTables {
@@ -170,13 +170,9 @@ final class BackupTables {
         return table("Cautions", "talk.title.cautions", List.of(cells.text("about.caution", 100)), rows);
     }
 
-    private Table table(String id, String title, List<comparand.document.Block.Column> columns, List<List<Cell>> rows) {
+    private Table table(String id, String title, List<Column> columns, List<List<Cell>> rows) {
         return new Table(
-                id,
-                Optional.of(title).map(k -> run.words().say(k)).orElseThrow(),
-                columns,
-                rows.isEmpty() ? List.of(cells.nothing(columns.size())) : rows,
-                List.of());
+                id, say(title), columns, rows.isEmpty() ? List.of(cells.nothing(columns.size())) : rows, List.of());
     }
 
     private String say(String key, String... places) {

@@ -1,5 +1,6 @@
 package comparand.compose.talk;
 
+import comparand.compose.text.AnswerText;
 import comparand.model.Answer;
 import comparand.model.Comparison;
 import comparand.model.Margin;
@@ -61,7 +62,7 @@ final class Firmness {
     }
 
     static Optional<Answer.Tested> tested(Comparison c) {
-        return comparand.compose.text.AnswerText.tested(c.answer());
+        return AnswerText.tested(c.answer());
     }
 
     private static int rank(Comparison c) {

@@ -52,11 +52,7 @@ final class MessageSlides {
 
     Draft of(QuestionRecord question, Metric metric, boolean backup) {
         var comparisons = run.comparisons(metric);
-        var asked = List.of(
-                new Asked(say("talk.ask.flow"), BackupSlides.CONDITIONS),
-                new Asked(say("talk.ask.units"), BackupSlides.HOSPITALS),
-                new Asked(say("talk.ask.who"), BackupSlides.trail(metric)),
-                new Asked(say("talk.ask.table"), BackupSlides.table(metric)));
+        var asked = new FloorQuestions(run).of(metric);
         if (metric.nature() == Nature.EVENT) {
             return events(question, metric, comparisons, asked, backup);
         }
@@ -77,6 +73,11 @@ final class MessageSlides {
 
     private Draft compared(
             QuestionRecord question, Metric metric, List<Comparison> pairs, List<Asked> asked, boolean backup) {
+        var main = pairs.get(0);
+        var figure = figures.find(FigureSet.Kind.LIKE_WITH_LIKE, metric.id());
+        if (figure.isPresent() && !(main.answer() instanceof Answer.Nominal)) {
+            return drawn(question, metric, main, figure.get(), asked, backup);
+        }
         var rows = new ArrayList<List<Cell>>();
         var shown = new ArrayList<Comparison>();
         for (var c : pairs) {
@@ -86,11 +87,6 @@ final class MessageSlides {
                 break;
             }
             shown.add(c);
-        }
-        var main = pairs.get(0);
-        var figure = figures.find(FigureSet.Kind.LIKE_WITH_LIKE, metric.id());
-        if (figure.isPresent() && !(main.answer() instanceof Answer.Nominal)) {
-            return drawn(question, metric, main, figure.get(), asked, backup);
         }
         var say = say("talk.say.message", "asks", question.asks().value(), "answer", answer(main));
         return new Draft(

@@ -54,16 +54,7 @@ final class NotComparedSlide {
                 .count();
         var strip =
                 say("talk.strip.not-compared", "shown", String.valueOf(all - compared), "pairs", String.valueOf(all));
-        var asked = pairs.stream()
-                .map(c -> c.pairing().ours().metric())
-                .distinct()
-                .map(m -> new Asked(
-                        say(
-                                "talk.ask.trail",
-                                "metric",
-                                ConditionLine.upperFirst(run.terms().metric(m))),
-                        BackupSlides.trail(m)))
-                .toList();
+        var asked = new FloorQuestions(run).trails(pairs);
         return mismatches.isEmpty()
                 ? new Draft(
                         ID,

@@ -94,6 +94,15 @@ public final class Run {
         return questions;
     }
 
+    /** The name of a condition, of the catalogue or of the library; its id where there is none. */
+    public String conditionName(String id) {
+        return library()
+                .catalogue()
+                .condition(id)
+                .map(c -> terms().named(c.name()))
+                .orElse(id);
+    }
+
     /** Which way is favourable: as the dossier says, or else as the metric does. */
     public Better better(QuestionRecord question, Metric metric) {
         return question.better().map(Located::value).orElse(metric.better());

@@ -5,6 +5,7 @@ import comparand.document.Look;
 import comparand.write.figure.Drawing;
 import comparand.write.figure.Faces;
 import comparand.write.figure.PngFigure;
+import comparand.write.figure.PrintWidth;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -18,9 +19,6 @@ import org.apache.poi.xwpf.usermodel.XWPFParagraph;
 final class Picture {
 
     private static final int DOTS_PER_INCH = 600;
-    private static final double POINTS_PER_MM = 72 / 25.4;
-    private static final double NARROW = 85 * POINTS_PER_MM;
-    private static final double WIDE = 175 * POINTS_PER_MM;
     /** Twentieths of a point. */
     private static final int TWIPS = 20;
 
@@ -33,7 +31,7 @@ final class Picture {
     /** @param room the width of the text; a figure wider than it goes into both margins alike */
     void set(XWPFParagraph paragraph, Block.Graph graph, int room) {
         var chart = graph.chart();
-        var drawing = Drawing.of(chart, chart.panels().size() > 1 ? WIDE : NARROW, faces);
+        var drawing = Drawing.of(chart, PrintWidth.of(chart).points(), faces);
         int over = (int) Math.ceil((drawing.width() * TWIPS - room) / 2);
         if (over > 0) {
             paragraph.setIndentationLeft(-over);

@@ -5,6 +5,7 @@ import comparand.document.Block.Table;
 import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.write.DocumentWriter;
+import comparand.write.office.FileProperties;
 import java.io.IOException;
 import java.io.OutputStream;
 import org.apache.poi.util.Reproducibility;
@@ -30,6 +31,9 @@ public final class TextWriter implements DocumentWriter {
             StyleSheet.into(file, document.look(), document.edition().language());
             new Text(file, document).set();
             FileProperties.set(file, document.edition());
+            file.getProperties()
+                    .getCoreProperties()
+                    .setKeywords(document.edition().fingerprint());
             // the library would put the clock into every entry of the archive
             Reproducibility.runWithSourceDateEpoch(() -> file.write(out));
         }

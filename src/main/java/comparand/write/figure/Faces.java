@@ -1,19 +1,18 @@
 package comparand.write.figure;
 
 import comparand.document.Look;
+import comparand.write.Typefaces;
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.awt.font.FontRenderContext;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.Locale;
 import java.util.Optional;
 
 /** The two type faces figures are drawn in: those of a house, or else Source Sans 3. */
 public final class Faces implements Measure {
 
-    private static final String FOLDER = "/comparand/write/fonts/";
     /** Widths are measured large, without fitting to pixels, so that they scale. */
     private static final float LARGE = 1000;
 
@@ -27,28 +26,16 @@ public final class Faces implements Measure {
         this.strong = strong;
     }
 
-    public static Faces of(Optional<Look.Fonts> fonts) throws IOException {
-        return fonts.isPresent()
-                ? new Faces(
-                        font(fonts.get().regular().name(), fonts.get().regular().bytes()),
-                        font(fonts.get().strong().name(), fonts.get().strong().bytes()))
-                : new Faces(own("SourceSans3-Regular.ttf"), own("SourceSans3-Semibold.ttf"));
+    public static Faces of(Optional<Look.Fonts> own) throws IOException {
+        var files = Typefaces.of(own);
+        return new Faces(font(files.regular()), font(files.strong()));
     }
 
-    private static Font own(String name) throws IOException {
-        try (InputStream in = Faces.class.getResourceAsStream(FOLDER + name)) {
-            if (in == null) {
-                throw new IOException("the font " + name + " is missing from the program");
-            }
-            return font(name, in.readAllBytes());
-        }
-    }
-
-    private static Font font(String name, byte[] bytes) throws IOException {
+    private static Font font(Look.Content file) throws IOException {
         try {
-            return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(bytes));
+            return Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(file.bytes()));
         } catch (FontFormatException e) {
-            throw new IOException(name + " is no font that can be read", e);
+            throw new IOException(file.name() + " is no font that can be read", e);
         }
     }
 

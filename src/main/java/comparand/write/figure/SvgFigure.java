@@ -15,7 +15,6 @@ import javax.xml.stream.XMLStreamWriter;
 public final class SvgFigure {
 
     private static final String SVG = "http://www.w3.org/2000/svg";
-    private static final double POINTS_PER_MM = 72 / 25.4;
 
     private SvgFigure() {}
 
@@ -32,8 +31,8 @@ public final class SvgFigure {
             xml.writeStartElement("svg");
             xml.writeDefaultNamespace(SVG);
             xml.writeAttribute("version", "1.1");
-            xml.writeAttribute("width", number(drawing.width() / POINTS_PER_MM) + "mm");
-            xml.writeAttribute("height", number(drawing.height() / POINTS_PER_MM) + "mm");
+            xml.writeAttribute("width", number(drawing.width() / PrintWidth.POINTS_PER_MM) + "mm");
+            xml.writeAttribute("height", number(drawing.height() / PrintWidth.POINTS_PER_MM) + "mm");
             xml.writeAttribute("viewBox", "0 0 " + number(drawing.width()) + " " + number(drawing.height()));
             xml.writeAttribute("xml:lang", language);
             xml.writeAttribute("role", "img");

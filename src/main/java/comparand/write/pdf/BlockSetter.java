@@ -137,7 +137,7 @@ final class BlockSetter {
         page.paragraph(
                 Structure.under(element, "H2"),
                 type.subheading(),
-                Wrapped.lines(heading.text(), type.subheading(), page.width()),
+                type.subheading().lines(heading.text(), page.width()),
                 0);
         page.down(type.belowHeading());
     }
@@ -159,10 +159,10 @@ final class BlockSetter {
     }
 
     private List<String> lines(Paragraph paragraph) {
-        return Wrapped.lines(paragraph.text(), style(paragraph), Math.min(page.width(), MEASURE) - indent(paragraph));
+        return style(paragraph).lines(paragraph.text(), Math.min(page.width(), MEASURE) - indent(paragraph));
     }
 
     private List<String> caption(String caption) {
-        return caption.isEmpty() ? List.of() : Wrapped.lines(caption, type.small(), page.width());
+        return caption.isEmpty() ? List.of() : type.small().lines(caption, page.width());
     }
 }

@@ -62,6 +62,6 @@ final class GraphSetter {
     }
 
     private List<String> caption() {
-        return graph.caption().isEmpty() ? List.of() : Wrapped.lines(graph.caption(), type.small(), page.width());
+        return graph.caption().isEmpty() ? List.of() : type.small().lines(graph.caption(), page.width());
     }
 }

@@ -6,6 +6,7 @@ import com.lowagie.text.pdf.PdfTemplate;
 import com.lowagie.text.pdf.PdfWriter;
 import comparand.document.Document;
 import comparand.document.Edition;
+import comparand.write.Typefaces;
 import java.awt.Color;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -41,7 +42,7 @@ final class Page {
         this.foot = Stream.of(edition.imprint(" · "), document.look().house())
                 .filter(t -> !t.isEmpty())
                 .collect(Collectors.joining(" · "));
-        this.type = new Type(new Fonts(document.look().fonts()), sheet.compact());
+        this.type = new Type(new Fonts(Typefaces.of(document.look().fonts())), sheet.compact());
         begin();
     }
 
@@ -103,7 +104,7 @@ final class Page {
         var marks = String.join(" ", edition.marks());
         float beside = width() - type.footStrong().width(marks) - GAP;
         // a long title takes a second line above; all of it stands on the first page
-        var title = Wrapped.lines(edition.title(), small, beside);
+        var title = small.lines(edition.title(), beside);
         var shown = title.size() > 2 ? List.of(title.get(0), title.get(1) + "\u2026") : title;
         for (int i = 0; i < shown.size(); i++) {
             show(small, shown.get(i), left(), head + (shown.size() - 1 - i) * small.leading());

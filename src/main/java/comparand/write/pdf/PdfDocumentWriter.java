@@ -83,7 +83,7 @@ public final class PdfDocumentWriter implements DocumentWriter {
     }
 
     private static void line(Page page, PdfStructureElement element, TextStyle style, String text) {
-        page.paragraph(element, style, Wrapped.lines(text, style, page.width()), 0);
+        page.paragraph(element, style, style.lines(text, page.width()), 0);
     }
 
     private static void bookmark(Page page, PdfOutline under, String title) {

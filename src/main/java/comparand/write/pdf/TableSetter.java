@@ -30,7 +30,7 @@ final class TableSetter {
         this.widths = widths(table.columns(), page.width());
         float tallest = 0;
         for (int c = 0; c < table.columns().size(); c++) {
-            var lines = Wrapped.lines(table.columns().get(c).heading(), type.cellStrong(), widths[c] - 2 * pad);
+            var lines = type.cellStrong().lines(table.columns().get(c).heading(), widths[c] - 2 * pad);
             headings.add(lines);
             tallest = Math.max(tallest, lines.size() * type.cellStrong().leading());
         }
@@ -80,7 +80,7 @@ final class TableSetter {
     }
 
     private List<String> lines(Note note) {
-        return Wrapped.lines(note.mark() + "  " + note.text(), type.note(), page.width() - 6);
+        return type.note().lines(note.mark() + "  " + note.text(), page.width() - 6);
     }
 
     /** The room of the first note, which stays with the last row. */
@@ -95,8 +95,7 @@ final class TableSetter {
         var lines = new ArrayList<List<String>>();
         for (int c = 0; c < row.size(); c++) {
             float room = widths[c] - 2 * pad - type.mark().width(row.get(c).marks());
-            lines.add(Wrapped.lines(
-                    row.get(c).shown(), style(row.get(c), table.columns().get(c)), room));
+            lines.add(style(row.get(c), table.columns().get(c)).lines(row.get(c).shown(), room));
         }
         return lines;
     }

@@ -1,7 +1,9 @@
 package comparand.write.pdf;
 
 import com.lowagie.text.pdf.BaseFont;
+import comparand.write.LineBreaks;
 import java.awt.Color;
+import java.util.List;
 
 /**
  * How text is set.
@@ -19,5 +21,10 @@ record TextStyle(BaseFont face, float size, float leading, Color ink) {
 
     float width(String text) {
         return face.getWidthPoint(text, size);
+    }
+
+    /** A text broken into lines of a width in points. */
+    List<String> lines(String text, float width) {
+        return LineBreaks.of(text, width, this::width);
     }
 }

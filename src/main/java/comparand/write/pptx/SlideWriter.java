@@ -1,6 +1,5 @@
 package comparand.write.pptx;
 
-import comparand.document.Edition;
 import comparand.document.Look;
 import comparand.document.talk.Deck;
 import comparand.document.talk.Slide;
@@ -10,10 +9,9 @@ import comparand.document.talk.layout.Foot;
 import comparand.document.talk.layout.Legibility;
 import comparand.document.talk.layout.SlidePlan;
 import comparand.document.talk.layout.Stage;
+import comparand.write.office.FileProperties;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.time.ZoneOffset;
-import java.util.Date;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,7 +55,7 @@ public final class SlideWriter {
         var stage = House.stage(deck.look());
         try (var show = House.open(deck.look())) {
             fill(show, deck, stage);
-            properties(show, deck.edition());
+            FileProperties.set(show, deck.edition());
             // the library would put the clock into every entry of the archive
             Reproducibility.runWithSourceDateEpoch(() -> show.write(out));
         }
@@ -128,20 +126,5 @@ public final class SlideWriter {
         if (stage.own()) {
             run.setFontColor(TextSetter.GREY);
         }
-    }
-
-    private static void properties(XMLSlideShow show, Edition edition) {
-        var properties = show.getProperties();
-        var core = properties.getCoreProperties();
-        var stamp = Date.from(edition.date().atStartOfDay(ZoneOffset.UTC).toInstant());
-        core.setTitle(edition.title());
-        core.setSubjectProperty(edition.subtitle());
-        core.setCreator(edition.preparedBy());
-        core.setDescription(String.join(" ", edition.marks()));
-        core.setCreated(Optional.of(stamp));
-        core.setModified(Optional.of(stamp));
-        core.setLastModifiedByUser(edition.tool());
-        core.getUnderlyingProperties().setLanguageProperty(edition.language());
-        properties.getExtendedProperties().setApplication(edition.tool());
     }
 }

@@ -7,13 +7,10 @@ import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.document.Section;
 import comparand.write.DocumentWriter;
+import comparand.write.office.FileProperties;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.time.ZoneOffset;
-import java.util.Date;
-import java.util.Optional;
 import org.apache.poi.common.usermodel.HyperlinkType;
-import org.apache.poi.ooxml.POIXMLProperties;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.AreaReference;
@@ -50,7 +47,7 @@ public final class WorkbookWriter implements DocumentWriter {
                 sheet(workbook, styles, formulas, document.edition(), section);
             }
             formulas.set();
-            properties(workbook, document.edition());
+            FileProperties.set(workbook, document.edition());
             // the library would put the clock into every entry of the archive
             Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
         }
@@ -272,20 +269,5 @@ public final class WorkbookWriter implements DocumentWriter {
     /** An ampersand begins a code in headers and footers. */
     private static String escaped(String text) {
         return text.replace("&", "&&");
-    }
-
-    private static void properties(XSSFWorkbook workbook, Edition edition) {
-        POIXMLProperties properties = workbook.getProperties();
-        var core = properties.getCoreProperties();
-        var stamp = Date.from(edition.date().atStartOfDay(ZoneOffset.UTC).toInstant());
-        core.setTitle(edition.title());
-        core.setSubjectProperty(edition.subtitle());
-        core.setCreator(edition.preparedBy());
-        core.setDescription(String.join(" ", edition.marks()));
-        core.setCreated(Optional.of(stamp));
-        core.setModified(Optional.of(stamp));
-        core.setLastModifiedByUser(edition.tool());
-        core.getUnderlyingProperties().setLanguageProperty(edition.language());
-        properties.getExtendedProperties().setApplication(edition.tool());
     }
 }
