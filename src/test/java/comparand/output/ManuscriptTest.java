@@ -81,7 +81,7 @@ class ManuscriptTest {
         assertThat(texts.stream().flatMap(t -> NumberTokens.of(t).stream())).hasSizeGreaterThan(300);
         assertThat(texts.stream()
                         .flatMap(t -> results.untraced(t).stream()
-                                .filter(n -> !isYear(n, built))
+                                .filter(n -> !built.hasYear(n))
                                 .map(n -> n + " in " + t)))
                 .isEmpty();
         assertThat(results.untraced("72.41234 mmHg")).isNotEmpty();
@@ -206,10 +206,6 @@ class ManuscriptTest {
     }
 
     /** References name years whose dates stand whole in results.json. */
-    private static boolean isYear(String number, Built built) {
-        return number.matches("20\\d\\d") && built.results().toString().contains(number + "-");
-    }
-
     private static int rows(JsonNode counts, String beginning) {
         int sum = 0;
         for (var names = counts.fieldNames(); names.hasNext(); ) {

@@ -61,6 +61,11 @@ public final class Built {
         return results;
     }
 
+    /** Whether a number is the year of a date of the results, of which references print no more. */
+    public boolean hasYear(String number) {
+        return number.matches("20\\d\\d") && results.toString().contains(number + "-");
+    }
+
     /** The pair of two values by their ids; a local id may be given from its metric on. */
     public JsonNode pair(String ours, String theirs) {
         return all(results.get("pairs")).stream()
