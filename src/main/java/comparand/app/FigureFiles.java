@@ -11,6 +11,7 @@ import comparand.write.figure.Faces;
 import comparand.write.figure.PngFigure;
 import comparand.write.figure.PrintWidth;
 import comparand.write.figure.SvgFigure;
+import comparand.write.pdf.PdfFigure;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -21,7 +22,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Figures as files of their own: as SVG, and as PNG at the two resolutions that printers ask for. */
+/** Figures as files of their own: as SVG and PDF, and as PNG at the two resolutions that printers ask for. */
 final class FigureFiles {
 
     static final String FOLDER = "figures";
@@ -41,12 +42,14 @@ final class FigureFiles {
             return names;
         }
         Files.createDirectories(folder.resolve(FOLDER));
-        var faces = Faces.of(fonts(publication));
-        var language = language(publication);
+        var fonts = fonts(publication);
+        var faces = Faces.of(fonts);
+        var edition = edition(publication);
         for (var chart : publication.figures()) {
             var width = PrintWidth.of(chart);
             var drawing = Drawing.of(chart, width.points(), faces);
-            names.add(svg(chart, drawing, faces, language));
+            names.add(svg(chart, drawing, faces, edition.language()));
+            names.add(pdf(chart, edition, fonts));
             for (int dpi : DOTS_PER_INCH) {
                 var name = "%s/%s-%dmm-%ddpi.png".formatted(FOLDER, chart.id(), width.mm(), dpi);
                 try (var out = open(name)) {
@@ -66,13 +69,20 @@ final class FigureFiles {
                 .flatMap(d -> d.look().fonts());
     }
 
-    private static String language(Publication publication) {
+    private static Edition edition(Publication publication) {
         return Stream.concat(
                         publication.documents().stream().map(Document::edition),
                         publication.decks().stream().map(Deck::edition))
-                .map(Edition::language)
                 .findFirst()
-                .orElse("en");
+                .orElseThrow(() -> new IllegalArgumentException("figures go with a document"));
+    }
+
+    private String pdf(Chart chart, Edition edition, Optional<Look.Fonts> fonts) throws IOException {
+        var name = FOLDER + "/" + chart.id() + ".pdf";
+        try (var out = open(name)) {
+            PdfFigure.write(chart, edition, fonts, out);
+        }
+        return name;
     }
 
     private String svg(Chart chart, Drawing drawing, Faces faces, String language) throws IOException {

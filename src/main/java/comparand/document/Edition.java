@@ -31,6 +31,11 @@ public record Edition(
         cautions = List.copyOf(cautions);
     }
 
+    /** The same for a part that is a file of its own: under its own title, and under the whole title as its subject. */
+    public Edition of(String part) {
+        return new Edition(part, title, date, preparedBy, tool, fingerprint, state, marks, cautions, language);
+    }
+
     /** One line: date, state, tool and fingerprint. */
     public String imprint(String join) {
         return String.join(join, date.toString(), state, tool, fingerprint);

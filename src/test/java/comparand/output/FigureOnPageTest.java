@@ -16,7 +16,10 @@ import comparand.document.chart.Panel;
 import comparand.document.chart.Rule;
 import comparand.document.chart.Series;
 import comparand.document.chart.Trace;
+import comparand.support.Built;
+import comparand.support.DemoCharts;
 import comparand.support.PdfConformance;
+import comparand.support.ReadBack;
 import comparand.support.TaggedPdf;
 import comparand.write.pdf.PdfDocumentWriter;
 import java.io.IOException;
@@ -28,6 +31,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +42,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 class FigureOnPageTest {
 
     private static final String WORDS = "Pressure drop of two devices: 41.5 and 58.7 mmHg; the margin is 10 mmHg.";
+
+    private static final Pattern TEXT = Pattern.compile("<text[^>]*>([^<]*)</text>");
 
     @TempDir
     Path folder;
@@ -76,6 +82,31 @@ class FigureOnPageTest {
                 .reduce((a, b) -> b)
                 .orElseThrow();
         assertThat(title.page()).isEqualTo(caption.page()).isEqualTo(1);
+    }
+
+    @Test
+    @DisplayName("every figure of the demo is a PDF of its own as well, with all the words that it has as SVG")
+    void files() throws IOException {
+        var folder = Built.demo().folder().resolve("figures");
+        var charts = DemoCharts.all();
+
+        assertThat(charts).isNotEmpty();
+        for (var chart : charts) {
+            var svg = Files.readString(folder.resolve(chart.id() + ".svg"));
+            var letters = letters(ReadBack.pdf(folder.resolve(chart.id() + ".pdf")));
+            assertThat(TEXT.matcher(svg).results().map(m -> letters(m.group(1))))
+                    .as(chart.id())
+                    .isNotEmpty()
+                    .allMatch(letters::contains);
+        }
+    }
+
+    /** Without blanks: the reader of a PDF guesses them. */
+    private static String letters(String text) {
+        return text.replace("&gt;", ">")
+                .replace("&lt;", "<")
+                .replace("&amp;", "&")
+                .replaceAll("[\\s\u00a0]+", "");
     }
 
     private Path written(Document.Form form, List<Block> blocks) throws IOException {

@@ -2,10 +2,11 @@ package comparand.write.pdf;
 
 import com.lowagie.text.pdf.BaseFont;
 import comparand.document.Look;
+import comparand.write.figure.Measure;
 import java.io.IOException;
 
 /** The faces of a document, ready to be embedded. */
-final class Fonts {
+final class Fonts implements Measure {
 
     private final BaseFont regular;
     private final BaseFont strong;
@@ -21,6 +22,11 @@ final class Fonts {
 
     BaseFont strong() {
         return strong;
+    }
+
+    @Override
+    public double width(String text, double size, boolean isStrong) {
+        return (isStrong ? strong : regular).getWidthPoint(text, (float) size);
     }
 
     private static BaseFont face(Look.Content file) throws IOException {

@@ -57,8 +57,7 @@ final class GraphSetter {
     }
 
     private Drawing drawing() {
-        var measure = new PdfSurface(page.canvas(), type.fonts(), 0, 0);
-        return Drawing.of(graph.chart(), Math.min(MOST, page.width()), measure);
+        return Drawing.of(graph.chart(), Math.min(MOST, page.width()), type.fonts());
     }
 
     private List<String> caption() {

@@ -2,7 +2,6 @@ package comparand.write.pdf;
 
 import com.lowagie.text.pdf.PdfContentByte;
 import comparand.write.figure.Lettering;
-import comparand.write.figure.Measure;
 import comparand.write.figure.Paint;
 import comparand.write.figure.Pen;
 import comparand.write.figure.Spot;
@@ -11,7 +10,7 @@ import java.awt.Color;
 import java.util.List;
 
 /** A page as a surface for figures, in vectors; text is set in the embedded faces and stays text. */
-final class PdfSurface implements Surface, Measure {
+final class PdfSurface implements Surface {
 
     /** How far a control point of a quarter of a circle lies from its end, as a part of the radius: 4/3 (sqrt(2) - 1). */
     private static final double QUARTER = 4.0 / 3 * (Math.sqrt(2) - 1);
@@ -27,11 +26,6 @@ final class PdfSurface implements Surface, Measure {
         this.fonts = fonts;
         this.left = left;
         this.top = top;
-    }
-
-    @Override
-    public double width(String text, double size, boolean strong) {
-        return (strong ? fonts.strong() : fonts.regular()).getWidthPoint(text, (float) size);
     }
 
     @Override
@@ -72,7 +66,7 @@ final class PdfSurface implements Surface, Measure {
         canvas.beginText();
         canvas.setColorFill(new Color(lettering.rgb()));
         canvas.setFontAndSize(lettering.strong() ? fonts.strong() : fonts.regular(), (float) lettering.size());
-        canvas.setTextMatrix(left + (float) lettering.left(this), y(lettering.at()));
+        canvas.setTextMatrix(left + (float) lettering.left(fonts), y(lettering.at()));
         canvas.showText(lettering.text());
         canvas.endText();
     }
