@@ -184,8 +184,8 @@ public final class IntakeForm {
                                 || slot.heading().equals("title")
                         ? 44
                         : 16;
-            case WORD, SUGGESTED -> slot.heading().endsWith("unit") ? 9 : 18;
-            case NUMBER -> 12;
+            case WORD, SUGGESTED -> slot.heading().endsWith("unit") ? 13 : 18;
+            case NUMBER -> 14;
             case DATE -> 12;
         };
     }
