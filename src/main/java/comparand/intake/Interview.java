@@ -52,20 +52,31 @@ public final class Interview {
     }
 
     private ValuePieces pieces(String by) {
-        return new ValuePieces(scope, new ReadersPiece.Reader(by, today), this::states);
+        return new ValuePieces(scope, new ReadersPiece.Reader(by, today), new Known());
     }
 
-    /** Whether the source states a condition for all its values: as recorded, or as just answered. */
-    private boolean states(String id, String condition) {
-        var path = "conditions/" + condition;
-        return Optional.ofNullable(existing.get(id))
-                .map(s -> Paths.at(s, path).isPresent())
-                .orElseGet(() -> source.filter(a -> {
-                            var draft = new Draft(a.answers(), DecimalSign.POINT);
-                            sourcePieces.all().forEach(p -> p.write(draft));
-                            return Paths.at(draft.record(), path).isPresent();
-                        })
-                        .isPresent());
+    /** The source as recorded, or as just answered. */
+    private final class Known implements ValuePieces.KnownSource {
+        @Override
+        public boolean states(String id, String condition) {
+            return text(id, "conditions/" + condition).isPresent();
+        }
+
+        @Override
+        public boolean isCorrected(String id) {
+            return text(id, "status/state").filter("corrected"::equals).isPresent();
+        }
+
+        private Optional<String> text(String id, String path) {
+            var recorded = Optional.ofNullable(existing.get(id));
+            return recorded.or(() -> source.map(this::drafted)).flatMap(s -> Paths.text(s, path));
+        }
+
+        private Entry.Fields drafted(Asking asking) {
+            var draft = new Draft(asking.answers(), DecimalSign.POINT);
+            sourcePieces.all().forEach(p -> p.write(draft));
+            return draft.record();
+        }
     }
 
     /** A question as it is put. */
