@@ -1,24 +1,11 @@
 package comparand.app;
 
-import comparand.compose.text.Words;
-import comparand.diag.Diagnostic;
-import comparand.diag.Span;
-import comparand.diag.Suggest;
-import comparand.document.Edition;
-import comparand.document.record.Entry;
 import comparand.flow.Outcome;
 import comparand.intake.FormTaking;
 import comparand.intake.IntakeForm;
 import comparand.intake.Scope;
-import comparand.intake.Taken;
-import comparand.model.Library;
 import comparand.read.workbook.FormReader;
-import comparand.write.xlsx.FormWriter;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -74,27 +61,23 @@ final class IntakeCommand implements Runnable {
         var filled = sources == null ? List.<String>of() : sources;
         var offered = metrics == null ? List.<String>of() : metrics;
         return RecordFiles.open(root)
-                .then(files -> chosen(files, filled)
+                .then(files -> Forms.chosen(files, filled)
                         .then(records -> known(files, offered)
                                 .map(m -> IntakeForm.of(
-                                        Scope.used(files.library(), m), records, edition(files.library())))))
+                                        Scope.used(files.library(), m),
+                                        records,
+                                        Forms.edition(
+                                                main.today(), files.library(), "Intake form for published values")))))
                 .fold(
                         (form, said) -> {
-                            try {
-                                var bytes = new ByteArrayOutputStream();
-                                FormWriter.write(form, bytes);
-                                SafeFile.write(out, bytes.toByteArray());
-                            } catch (IOException e) {
-                                main.console().complain("The form could not be written: " + Output.reason(e) + ".");
+                            if (!Forms.written(main, form, out)) {
                                 return Exit.STOPPED;
                             }
-                            main.hasWritten();
-                            main.console().say("wrote " + out);
                             main.console()
                                     .say("next: fill it in, then comparand intake take " + out + " --library " + root);
                             return Exit.DONE;
                         },
-                        findings -> stopped(findings, root));
+                        findings -> Forms.stopped(main, findings, root));
     }
 
     @Command(
@@ -109,55 +92,15 @@ final class IntakeCommand implements Runnable {
             @Option(names = "--library", paramLabel = "LIBRARY", description = "The library it is for", required = true)
                     Path root,
             @Option(names = "--dry-run", description = "Only say what would be written") boolean dryRun) {
-        return RecordFiles.open(root)
-                .then(files -> FormReader.read(form)
-                        .map(f -> FormTaking.take(f, Scope.all(files.library()), files.records()))
-                        .then(taken ->
-                                files.tried(taken, main.today()).map(changes -> new Trial(files, taken, changes))))
-                .fold(
-                        (trial, said) -> taken(trial, said, form.toFile().getName(), root, dryRun),
-                        findings -> stopped(findings, root));
-    }
-
-    private record Trial(RecordFiles files, Taken taken, List<RecordFiles.Change> changes) {}
-
-    private int taken(Trial trial, List<Diagnostic> said, String form, Path root, boolean dryRun) {
-        var console = main.console();
-        console.findings(said.stream().filter(f -> f.span().file().equals(form)).toList(), root);
-        trial.taken().echoes().forEach(e -> console.say(e.text()));
-        trial.taken().sentences().forEach(console::say);
-        if (trial.changes().isEmpty()) {
-            console.say("Nothing to write: the library says all of this already.");
-            return Exit.DONE;
-        }
-        if (!dryRun) {
-            try {
-                trial.files().write(trial.changes(), trial.taken());
-            } catch (IOException e) {
-                console.complain("A record could not be written: " + Output.reason(e)
-                        + ". Those written before it are whole; take the form again once it is mended.");
-                return Exit.STOPPED;
-            }
-            main.hasWritten();
-        }
-        var verb = dryRun ? "would write " : "wrote ";
-        trial.changes().forEach(c -> console.say(verb + c.file() + (c.isNew() ? " (new)" : "")));
-        return Exit.DONE;
-    }
-
-    /** The records of the sources to be written into a form. */
-    private static Outcome<List<Entry.Fields>> chosen(RecordFiles files, List<String> sources) {
-        var records = new ArrayList<Entry.Fields>();
-        var findings = new ArrayList<Diagnostic>();
-        for (var id : sources) {
-            var record = files.records().get(id);
-            if (record == null) {
-                findings.add(unknown("source", id, files.records().keySet()));
-            } else {
-                records.add(record);
-            }
-        }
-        return Outcome.of(records, findings);
+        return Forms.taken(
+                main,
+                RecordFiles.open(root)
+                        .then(files -> FormReader.read(form)
+                                .map(f -> new Forms.Trial(
+                                        files, FormTaking.take(f, Scope.all(files.library()), files.records())))),
+                form,
+                root,
+                dryRun);
     }
 
     private static Outcome<List<String>> known(RecordFiles files, List<String> metrics) {
@@ -166,40 +109,7 @@ final class IntakeCommand implements Runnable {
                 metrics,
                 metrics.stream()
                         .filter(m -> catalogue.find(m).isEmpty())
-                        .map(m -> unknown("metric", m, catalogue.ids()))
+                        .map(m -> Forms.unknown("metric", m, catalogue.ids()))
                         .toList());
-    }
-
-    private static Diagnostic unknown(String what, String id, Collection<String> known) {
-        return Diagnostic.stop(
-                "form-" + what + "-not-there",
-                Span.startOf("."),
-                "the library has no %s `%s`".formatted(what, id),
-                "the form would be without it",
-                Suggest.instruction(id, List.copyOf(known)));
-    }
-
-    /** What the workbook says of itself; that data are invented if a dossier says so. */
-    private Edition edition(Library library) {
-        var words = Words.of("en");
-        boolean invented = library.dossiers().values().stream()
-                .anyMatch(d -> d.inventedData().value().isYes());
-        return new Edition(
-                "Intake form for published values",
-                "Sources and what they print",
-                main.today(),
-                "",
-                Version.tool(),
-                "",
-                words.say("draft"),
-                invented ? List.of(words.say("invented")) : List.of(),
-                words.cautions(),
-                words.language());
-    }
-
-    /** What is worth a note in the files of the library is told by {@code check}. */
-    private int stopped(List<Diagnostic> findings, Path library) {
-        main.console().findings(findings.stream().filter(Diagnostic::stops).toList(), library);
-        return Exit.STOPPED;
     }
 }

@@ -49,7 +49,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             CatalogueCommand.class,
             StartCommand.class,
             IntakeCommand.class,
-            AddCommand.class
+            AddCommand.class,
+            SecondCommand.class
         })
 final class Main implements Runnable {
 

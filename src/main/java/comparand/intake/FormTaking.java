@@ -35,9 +35,17 @@ public final class FormTaking {
         return new FormTaking(form, scope).take(existing);
     }
 
+    /** Who filled the form, and on which day, as far as it says so. */
+    public static Reader reader(FilledForm form) {
+        return new Reader(start(form, IntakeForm.READER), start(form, IntakeForm.DAY));
+    }
+
+    /** A reader and a day. */
+    public record Reader(String by, String on) {}
+
     private Taken take(Map<String, Entry.Fields> existing) {
         version();
-        var reader = new ReadersPiece.Reader(start(IntakeForm.READER), start(IntakeForm.DAY));
+        var reader = new ReadersPiece.Reader(start(form, IntakeForm.READER), start(form, IntakeForm.DAY));
         var sources = new SourcePieces(scope);
         var values = new ValuePieces(scope, reader, ValuePieces.KnownSource.none());
         var taking = new Taking(existing);
@@ -87,7 +95,7 @@ public final class FormTaking {
     }
 
     private void version() {
-        var version = start(IntakeForm.FORM);
+        var version = start(form, IntakeForm.FORM);
         if (!version.equals(IntakeForm.VERSION)) {
             var sheet = form.sheet(IntakeForm.START);
             findings.add(Diagnostic.stop(
@@ -103,7 +111,7 @@ public final class FormTaking {
     }
 
     /** The answer behind a name on the first sheet; a day that was stored as such is written out. */
-    private String start(String name) {
+    private static String start(FilledForm form, String name) {
         return form.sheet(IntakeForm.START).stream()
                 .flatMap(s -> s.rows().stream())
                 .filter(r ->

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -34,9 +35,13 @@ public final class IntakeForm {
     private final SourcePieces sources;
     private final ValuePieces values;
     private final int rowsReady;
+    /** Whether only what names a value is filled in. */
+    private final boolean names;
+
     private final Map<String, FormList> lists = new LinkedHashMap<>();
 
-    private IntakeForm(Scope scope, int rowsReady) {
+    private IntakeForm(Scope scope, int rowsReady, boolean names) {
+        this.names = names;
         this.rowsReady = rowsReady;
         this.sources = new SourcePieces(scope);
         this.values = new ValuePieces(scope, new ReadersPiece.Reader("", ""), ValuePieces.KnownSource.none());
@@ -54,7 +59,13 @@ public final class IntakeForm {
                         ? i.list().size()
                         : 0)
                 .sum();
-        return new IntakeForm(scope, filledRows + READY_ROWS).book(filled, edition);
+        return new IntakeForm(scope, filledRows + READY_ROWS, false).book(filled, edition);
+    }
+
+    /** A form for a second reader: of each value no more than its name, source, device and metric. */
+    public static FormBook secondReader(Scope scope, List<Entry.Fields> records, Edition edition) {
+        int rows = records.stream().mapToInt(s -> Records.values(s).size()).sum();
+        return new IntakeForm(scope, rows + READY_ROWS, true).book(records, edition);
     }
 
     private FormBook book(List<Entry.Fields> filled, Edition edition) {
@@ -63,7 +74,11 @@ public final class IntakeForm {
                         SOURCES,
                         "One row for each source. Columns in colour still have to be filled once a row is begun.",
                         sourceSlots(sources),
-                        filled.stream().map(s -> cells(s, sources.all())).toList(),
+                        names
+                                ? List.of()
+                                : filled.stream()
+                                        .map(s -> Records.cells(sources.all(), s))
+                                        .toList(),
                         READY_SOURCES,
                         1),
                 table(
@@ -78,7 +93,7 @@ public final class IntakeForm {
                         POINTS,
                         "One row for each value that is read from a figure, under the name it has on the sheet Values.",
                         pointSlots(values),
-                        rows(filled, true),
+                        names ? List.of() : rows(filled, true),
                         READY_SOURCES,
                         1));
         return new FormBook(
@@ -116,23 +131,17 @@ public final class IntakeForm {
         return pieces.flatMap(p -> p.slots().stream()).toList();
     }
 
-    private static Map<Slot, String> cells(Entry.Fields record, List<Piece> pieces) {
-        var cells = new LinkedHashMap<Slot, String>();
-        pieces.forEach(p -> p.read(record, cells));
-        return cells;
-    }
-
     private List<Map<Slot, String>> rows(List<Entry.Fields> filled, boolean points) {
         var rows = new ArrayList<Map<Slot, String>>();
         for (var source : filled) {
-            if (!(source.get(SourcePieces.VALUES).orElse(source) instanceof Entry.Items items)) {
-                continue;
-            }
-            for (var item : items.list()) {
-                if (item instanceof Entry.Fields value
-                        && (!points || value.get(FigurePiece.READ_FROM_FIGURE).isPresent())) {
-                    var cells = cells(value, values.all());
+            for (var value : Records.values(source)) {
+                if (!points || value.get(FigurePiece.READ_FROM_FIGURE).isPresent()) {
+                    var cells = Records.cells(values.all(), value);
                     source.text("source").ifPresent(s -> cells.put(values.source(), s));
+                    if (names) {
+                        cells.keySet()
+                                .retainAll(Set.of(ValuePieces.ID, values.source(), values.device(), values.metric()));
+                    }
                     rows.add(cells);
                 }
             }

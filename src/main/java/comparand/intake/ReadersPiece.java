@@ -122,6 +122,14 @@ final class ReadersPiece implements Piece {
                                 .toList()));
     }
 
+    /** The readings of a value with one more, which takes the place of one by the same reader on the same day. */
+    static Entry.Items with(Entry.Fields value, Entry.Fields reading) {
+        var others = value.get(PATH).orElse(value) instanceof Entry.Items was
+                ? was.list().stream().filter(r -> !isSame(r, reading))
+                : Stream.<Entry>empty();
+        return new Entry.Items(Stream.concat(others, Stream.of(reading)).toList());
+    }
+
     private static boolean isSame(Entry a, Entry b) {
         return a instanceof Entry.Fields x
                 && b instanceof Entry.Fields y

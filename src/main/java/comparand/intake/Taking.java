@@ -166,13 +166,7 @@ final class Taking {
     }
 
     private static List<Entry.Fields> values(Optional<Entry.Fields> source) {
-        return source.flatMap(s -> s.get(SourcePieces.VALUES))
-                .map(v -> v instanceof Entry.Items items
-                        ? items.list().stream()
-                                .flatMap(e -> e instanceof Entry.Fields f ? Stream.of(f) : Stream.empty())
-                                .toList()
-                        : List.<Entry.Fields>of())
-                .orElse(List.of());
+        return source.map(Records::values).orElse(List.of());
     }
 
     /** The values stand before the remark. */
