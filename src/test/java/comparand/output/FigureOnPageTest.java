@@ -9,7 +9,7 @@ import comparand.document.Look;
 import comparand.document.Section;
 import comparand.document.chart.Area;
 import comparand.document.chart.Axis;
-import comparand.document.chart.Chart;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
@@ -132,7 +132,7 @@ class FigureOnPageTest {
         return file;
     }
 
-    private static Chart chart() {
+    private static Plot chart() {
         var marks = Arrays.stream(Mark.values()).filter(m -> m != Mark.NONE).toList();
         var series = new ArrayList<Series>();
         for (int i = 0; i < marks.size(); i++) {
@@ -160,6 +160,6 @@ class FigureOnPageTest {
                 List.of(),
                 List.of(new Rule(true, 50, Trace.DASHED, Rule.Extent.WHOLE, "50")),
                 series);
-        return new Chart("pressure", "Pressure drop", WORDS, List.of(panel), List.of(), List.of("6 units each"));
+        return new Plot("pressure", "Pressure drop", WORDS, List.of(panel), List.of(), List.of("6 units each"));
     }
 }

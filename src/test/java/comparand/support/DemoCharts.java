@@ -4,7 +4,7 @@ import comparand.app.WholeRun;
 import comparand.compose.figure.FigureSet;
 import comparand.compose.text.Run;
 import comparand.compose.text.Words;
-import comparand.document.chart.Chart;
+import comparand.document.chart.Plot;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -20,7 +20,7 @@ public final class DemoCharts {
         return SET;
     }
 
-    public static List<Chart> all() {
+    public static List<Plot> all() {
         return SET.all();
     }
 }

@@ -1,14 +1,18 @@
 package comparand.compose.manuscript;
 
+import comparand.compose.results.ScreeningText;
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
 import comparand.diag.Located;
 import comparand.document.Block;
+import comparand.document.result.ResultSet;
+import comparand.document.result.ScreeningResult;
+import comparand.document.result.ScreeningResult.ScreenedResult;
+import comparand.document.result.ScreeningResult.SearchResult;
 import comparand.model.Comparand;
 import comparand.model.RowLog;
 import comparand.model.Step;
 import comparand.model.library.ManuscriptRecord;
-import comparand.model.library.SearchRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StudyKind;
 import comparand.model.library.StudyRecord;
@@ -27,12 +31,14 @@ final class Methods {
     private final Writing writing;
     private final Run run;
     private final Map<String, Integer> counts;
+    private final Optional<ScreeningResult> screening;
     private final Optional<ManuscriptRecord> own;
 
-    Methods(Writing writing, Map<String, Integer> counts) {
+    Methods(Writing writing, ResultSet results) {
         this.writing = writing;
         this.run = writing.run();
-        this.counts = counts;
+        this.counts = results.counts();
+        this.screening = results.screening();
         this.own = run.dossier().manuscript();
     }
 
@@ -83,7 +89,7 @@ final class Methods {
 
     private List<String> published() {
         var said = new ArrayList<String>();
-        own.flatMap(ManuscriptRecord::search).ifPresent(s -> search(said, s));
+        screening.ifPresent(s -> search(said, s));
         var sources = run.names().sources().stream().map(SourceRecord::id).toList();
         if (sources.isEmpty()) {
             return said;
@@ -115,14 +121,29 @@ final class Methods {
         return said;
     }
 
-    private void search(List<String> said, SearchRecord search) {
+    private void search(List<String> said, ScreeningResult screening) {
         said.add(say(
                 "ms.say.search",
                 "where",
-                search.where().value(),
+                String.join(
+                        "; ",
+                        screening.searches().stream().map(SearchResult::where).toList()),
                 "last",
-                search.last().value().toString()));
-        search.by().ifPresent(by -> said.add(say("ms.say.search-by", "by", by.value())));
+                ScreeningText.last(screening),
+                "searches",
+                Numbering.SEARCHES.named(writing),
+                "records",
+                Numbering.SCREENED.named(writing)));
+        by(said, "ms.say.search-by", screening.searches().stream().map(SearchResult::by));
+        by(said, "ms.say.screened-by", screening.records().stream().map(ScreenedResult::by));
+        said.add(screening.terms());
+    }
+
+    private void by(List<String> said, String key, Stream<Optional<String>> named) {
+        var who = ScreeningText.who(named);
+        if (!who.isEmpty()) {
+            said.add(say(key, "by", String.join("; ", who)));
+        }
     }
 
     private List<StudyRecord> studies() {

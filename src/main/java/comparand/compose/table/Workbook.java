@@ -84,6 +84,11 @@ public final class Workbook {
             sheets.put("weights", List.of(new WeightSheets(run, cells, w).scores()));
             sheets.put("weights-varied", List.of(new WeightVariationSheet(run, cells, w).table()));
         });
+        results.screening().map(s -> new ScreeningTables(run, cells, s)).ifPresent(t -> {
+            sheets.put("flow", List.of(t.flow()));
+            sheets.put("searches", List.of(t.searches()));
+            sheets.put("screening", List.of(t.records()));
+        });
         sheets.put("sources", List.of(shared.sources()));
         sheets.put("aside", List.of(shared.setAside()));
         sheets.put("findings", List.of(shared.findings()));
