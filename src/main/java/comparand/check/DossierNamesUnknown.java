@@ -51,11 +51,7 @@ final class DossierNamesUnknown implements Rule {
                     findings);
             names(dossier.studies(), library.studies().keySet(), "study", findings);
             names(dossier.sources(), library.sources().keySet(), "source", findings);
-            names(
-                    dossier.screening().stream().toList(),
-                    library.screenings().keySet(),
-                    "log of screening",
-                    findings);
+            names(dossier.screening().stream().toList(), library.screenings().keySet(), "log of screening", findings);
             names(
                     dossier.questions().stream().map(QuestionRecord::metric).toList(),
                     library.catalogue().ids(),

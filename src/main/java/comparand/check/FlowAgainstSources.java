@@ -68,8 +68,7 @@ final class FlowAgainstSources {
                     FlowCounts.ADDED_UP,
                     "give it a route, such as `- {id: NAME, source: %s, from: %s, became: included}`, or leave it out "
                                     .formatted(
-                                            source.id(),
-                                            log.searches().get(0).name())
+                                            source.id(), log.searches().get(0).name())
                             + "with a reason: `became: excluded-after-reading, reason: WHY`");
         }
     }

@@ -85,8 +85,7 @@ final class FlowCounts implements Rule {
     }
 
     private static void reason(ScreenedRecord record, Findings findings) {
-        if (record.is(ScreeningFate.EXCLUDED_AFTER_READING)
-                && record.reason().filter(r -> !r.value().isBlank()).isEmpty()) {
+        if (record.is(ScreeningFate.EXCLUDED_AFTER_READING) && record.reason().isEmpty()) {
             findings.stop(
                     record.became().span(),
                     "`%s` was left out after reading, and not said why".formatted(record.name()),
@@ -96,18 +95,16 @@ final class FlowCounts implements Rule {
     }
 
     private static void route(ScreenedRecord record, Map<String, String> routes, Findings findings) {
-        record.source()
-                .filter(s -> record.isRouteOf(s.value()))
-                .ifPresent(s -> {
-                    var first = routes.putIfAbsent(s.value(), record.name());
-                    if (first != null) {
-                        findings.stop(
-                                s.span(),
-                                "`%s` has come in as `%s` already".formatted(s.value(), first),
-                                ADDED_UP,
-                                "write `became: duplicate, duplicate-of: %s` here, or take one of the two out"
-                                        .formatted(first));
-                    }
-                });
+        record.source().filter(s -> record.isRouteOf(s.value())).ifPresent(s -> {
+            var first = routes.putIfAbsent(s.value(), record.name());
+            if (first != null) {
+                findings.stop(
+                        s.span(),
+                        "`%s` has come in as `%s` already".formatted(s.value(), first),
+                        ADDED_UP,
+                        "write `became: duplicate, duplicate-of: %s` here, or take one of the two out"
+                                .formatted(first));
+            }
+        });
     }
 }

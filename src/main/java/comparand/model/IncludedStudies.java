@@ -42,9 +42,7 @@ final class IncludedStudies {
     private static Stream<String> others(
             ScreenedRecord record, List<ScreenedRecord> records, SortedMap<String, SourceRecord> sources) {
         var byLog = Stream.concat(record.sameStudyAs().stream(), record.duplicateOf().stream());
-        var bySource = record.source()
-                .flatMap(s -> Optional.ofNullable(sources.get(s.value())))
-                .stream()
+        var bySource = record.source().flatMap(s -> Optional.ofNullable(sources.get(s.value()))).stream()
                 .flatMap(IncludedStudies::sameStudy)
                 .flatMap(id -> records.stream().filter(r -> r.isRouteOf(id)).map(ScreenedRecord::name));
         return Stream.concat(byLog.map(Located::value), bySource);

@@ -51,8 +51,16 @@ public record ScreeningFlow(
             throw new IllegalArgumentException(
                     "the counts of a flow add up: %d - %d = %d, - %d = %d, - %d = %d, - %d = %d reports of %d studies"
                             .formatted(
-                                    found, duplicates, screened, excluded, sought, notRetrieved, assessed, left,
-                                    reports, studies));
+                                    found,
+                                    duplicates,
+                                    screened,
+                                    excluded,
+                                    sought,
+                                    notRetrieved,
+                                    assessed,
+                                    left,
+                                    reports,
+                                    studies));
         }
     }
 

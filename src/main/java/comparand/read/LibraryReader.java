@@ -65,7 +65,8 @@ public final class LibraryReader {
                     "records lie in devices/, sources/, studies/ and dossiers/ as files ending in .yaml",
                     "give the folder above them, or write a new library with `comparand start DIR`"));
         }
-        return Outcome.of(new Library(devices, sources, studies, screenings, dossiers, catalogue, data, fingerprints), findings);
+        return Outcome.of(
+                new Library(devices, sources, studies, screenings, dossiers, catalogue, data, fingerprints), findings);
     }
 
     private <T extends Record> SortedMap<String, T> folder(

@@ -2,10 +2,10 @@ package comparand.compose.figure;
 
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
-import comparand.document.chart.Plot;
 import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Ribbon;
 import comparand.document.chart.Rule;
 import comparand.document.chart.Series;

@@ -108,19 +108,22 @@ final class AuthorsList {
 
     /** Words of a search that somebody could repeat; of other places, who was asked says enough. */
     private void withoutWords(List<Block> blocks) {
-        run.library().screening(run.dossier()).ifPresent(log -> log.searches().stream()
-                .filter(s -> s.words().isEmpty())
-                .filter(s -> s.kind().value() == SearchKind.DATABASE || s.kind().value() == SearchKind.REGISTER)
-                .forEach(s -> point(
-                        blocks,
-                        say(
-                                "ms.say.missing-words",
-                                "where",
-                                s.where().value(),
-                                "search",
-                                s.name(),
-                                "file",
-                                "screening/" + log.id() + ".yaml"))));
+        run.library()
+                .screening(run.dossier())
+                .ifPresent(log -> log.searches().stream()
+                        .filter(s -> s.words().isEmpty())
+                        .filter(s -> s.kind().value() == SearchKind.DATABASE
+                                || s.kind().value() == SearchKind.REGISTER)
+                        .forEach(s -> point(
+                                blocks,
+                                say(
+                                        "ms.say.missing-words",
+                                        "where",
+                                        s.where().value(),
+                                        "search",
+                                        s.name(),
+                                        "file",
+                                        "screening/" + log.id() + ".yaml"))));
     }
 
     private String file() {

@@ -1,14 +1,11 @@
 package comparand.compose.manuscript;
 
-import comparand.compose.results.ScreeningText;
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
 import comparand.diag.Located;
 import comparand.document.Block;
 import comparand.document.result.ResultSet;
 import comparand.document.result.ScreeningResult;
-import comparand.document.result.ScreeningResult.ScreenedResult;
-import comparand.document.result.ScreeningResult.SearchResult;
 import comparand.model.Comparand;
 import comparand.model.RowLog;
 import comparand.model.Step;
@@ -89,7 +86,7 @@ final class Methods {
 
     private List<String> published() {
         var said = new ArrayList<String>();
-        screening.ifPresent(s -> search(said, s));
+        screening.ifPresent(s -> said.addAll(new Searches(writing, s).sentences()));
         var sources = run.names().sources().stream().map(SourceRecord::id).toList();
         if (sources.isEmpty()) {
             return said;
@@ -119,31 +116,6 @@ final class Methods {
             said.add(say("ms.say.from-figures", "n", count("values-from-figures")));
         }
         return said;
-    }
-
-    private void search(List<String> said, ScreeningResult screening) {
-        said.add(say(
-                "ms.say.search",
-                "where",
-                String.join(
-                        "; ",
-                        screening.searches().stream().map(SearchResult::where).toList()),
-                "last",
-                ScreeningText.last(screening),
-                "searches",
-                Numbering.SEARCHES.named(writing),
-                "records",
-                Numbering.SCREENED.named(writing)));
-        by(said, "ms.say.search-by", screening.searches().stream().map(SearchResult::by));
-        by(said, "ms.say.screened-by", screening.records().stream().map(ScreenedResult::by));
-        said.add(screening.terms());
-    }
-
-    private void by(List<String> said, String key, Stream<Optional<String>> named) {
-        var who = ScreeningText.who(named);
-        if (!who.isEmpty()) {
-            said.add(say(key, "by", String.join("; ", who)));
-        }
     }
 
     private List<StudyRecord> studies() {

@@ -4,8 +4,8 @@ import comparand.compose.text.Kebab;
 import comparand.compose.text.Run;
 import comparand.diag.Located;
 import comparand.document.result.ScreeningResult;
-import comparand.document.result.ScreeningResult.FlowResult;
 import comparand.document.result.ScreeningResult.ExclusionResult;
+import comparand.document.result.ScreeningResult.FlowResult;
 import comparand.document.result.ScreeningResult.ScreenedResult;
 import comparand.document.result.ScreeningResult.SearchResult;
 import comparand.model.ScreeningFlow;
@@ -26,7 +26,7 @@ public final class ScreeningResults {
     private static ScreeningResult of(Run run, ScreeningRecord log) {
         return new ScreeningResult(
                 log.id(),
-                run.words().say("flow.terms"),
+                run.words().say("figure.note.terms"),
                 log.searches().stream().map(s -> search(s, log)).toList(),
                 flow(ScreeningFlow.of(log, run.library().sources())),
                 log.records().stream().map(r -> record(run, r)).toList());

@@ -34,7 +34,7 @@ public final class ScreeningTables {
     /** What an evidence table says of it. */
     Section section() {
         return new Section(
-                say("sheet.screening"), say("sheet.about.screening"), List.of(flow(), leftOut(), searches()));
+                say("sheet.screening"), say("sheet.about.screening"), List.of(flow(), leftOut(), searches()), true);
     }
 
     public Table searches() {

@@ -11,6 +11,9 @@ import java.util.List;
 /** The flow from search to report in boxes from left to right, as the talk shows its own rows of data. */
 final class ScreeningSieve {
 
+    /** Letters of reasons that stand below a gap between two boxes. */
+    private static final int MOST = 150;
+
     private final Words words;
     private final ScreeningText text;
     private final ScreeningResult.FlowResult flow;
@@ -41,10 +44,21 @@ final class ScreeningSieve {
         return text.count(what, n);
     }
 
+    /** As many reasons as there is room for; all of them stand in the workbook. */
     private String reasons() {
-        var said = new ArrayList<String>();
-        said.add(text.count("flow.left-out", flow.excludedAfterReading()));
-        flow.reasons().forEach(r -> said.add(text.counted(r.reason(), r.reports())));
-        return String.join("\n", said);
+        var left = text.count("flow.left-out", flow.excludedAfterReading());
+        var named = new ArrayList<String>();
+        int length = 0;
+        for (var r : flow.reasons()) {
+            length += r.reason().length();
+            if (length > MOST) {
+                named.add(words.say("flow.more-reasons"));
+                break;
+            }
+            named.add(words.say("talk.sieve.reason", "reason", r.reason(), "n", String.valueOf(r.reports())));
+        }
+        return named.isEmpty()
+                ? left
+                : words.say("flow.left-out-list", "left", left, "reasons", String.join("; ", named));
     }
 }

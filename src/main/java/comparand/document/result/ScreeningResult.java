@@ -31,7 +31,8 @@ public record ScreeningResult(
     public record FlowResult(
             @Says("Records identified by all searches") int identified,
 
-            @Says("Duplicate records removed before screening") int duplicates,
+            @Says("Duplicate records removed before screening")
+            int duplicates,
 
             @Says("Records screened") int screened,
             @Says("Records excluded at screening") int excluded,
@@ -40,10 +41,13 @@ public record ScreeningResult(
             @Says("Reports assessed for eligibility") int assessed,
             @Says("Reports excluded after reading") int excludedAfterReading,
 
-            @Says("Reports excluded after reading, by reason") List<ExclusionResult> reasons,
+            @Says("Reports excluded after reading, by reason")
+            List<ExclusionResult> reasons,
 
             @Says("Reports of included studies") int reports,
-            @Says("Included studies; several reports may be of one") int studies) {}
+
+            @Says("Included studies; several reports may be of one")
+            int studies) {}
 
     /** One reason. */
     public record ExclusionResult(
@@ -57,8 +61,7 @@ public record ScreeningResult(
             @Says("What it is, in words") String reference,
             @Says("Name of the search that found it") String from,
 
-            @Says(
-                    "duplicate, excluded-at-screening, not-retrieved, excluded-after-reading or included")
+            @Says("duplicate, excluded-at-screening, not-retrieved, excluded-after-reading or included")
             String became,
 
             @Says("Of a duplicate, the record it repeats") Optional<String> duplicateOf,

@@ -10,8 +10,7 @@ public record ScreeningRecord(
         @Meaning("Name of the log: the file name without its ending")
         Located<String> screening,
 
-        @Meaning("Every search, one entry each") @AtLeast(1)
-        List<SearchRecord> searches,
+        @Meaning("Every search, one entry each") @AtLeast(1) List<SearchRecord> searches,
 
         @Meaning("Every record that was found, one entry each; one found twice is two records")
         List<ScreenedRecord> records,

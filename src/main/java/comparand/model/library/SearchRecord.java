@@ -9,7 +9,8 @@ import java.util.Optional;
 public record SearchRecord(
         @Meaning("Name of the search within this log") Located<String> id,
 
-        @Meaning("What was searched, as it is to be printed") Located<String> where,
+        @Meaning("What was searched, as it is to be printed")
+        Located<String> where,
 
         @Meaning("database, register, website, organisation, citations or other")
         Located<SearchKind> kind,

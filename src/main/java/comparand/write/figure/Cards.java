@@ -99,6 +99,7 @@ final class Cards {
                         Ink.TEAL.rgb()));
                 y += Type.LEADING;
             }
+            y += 1;
         }
         return y;
     }

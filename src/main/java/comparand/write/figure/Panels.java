@@ -1,7 +1,7 @@
 package comparand.write.figure;
 
-import comparand.document.chart.Plot;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import java.util.ArrayList;
 import java.util.List;
 

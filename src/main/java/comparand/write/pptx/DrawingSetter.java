@@ -1,7 +1,7 @@
 package comparand.write.pptx;
 
-import comparand.document.chart.Plot;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.talk.layout.Box;
 import comparand.document.talk.layout.Stage;
 import comparand.write.chart.DataPlace;

@@ -2,16 +2,14 @@ package comparand.write.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import comparand.document.chart.Plot;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Series;
 import comparand.support.DemoCharts;
 import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;

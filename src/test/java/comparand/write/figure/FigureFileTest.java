@@ -2,8 +2,8 @@ package comparand.write.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import comparand.document.chart.Plot;
 import comparand.document.chart.Ink;
+import comparand.document.chart.Plot;
 import comparand.support.DemoCharts;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
