@@ -44,7 +44,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PlanCommand.class,
             RequestsCommand.class,
             CatalogueCommand.class,
-            StartCommand.class
+            StartCommand.class,
+            IntakeCommand.class
         })
 final class Main implements Runnable {
 
