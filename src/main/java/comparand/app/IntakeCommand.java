@@ -113,7 +113,9 @@ final class IntakeCommand implements Runnable {
                 .then(files -> FormReader.read(form)
                         .map(f -> FormTaking.take(f, Scope.all(files.library()), files.records()))
                         .then(taken -> files.tried(taken, main.today()).map(changes -> new Trial(taken, changes))))
-                .fold((trial, said) -> taken(trial, said, form.toFile().getName(), root, dryRun), findings -> stopped(findings, root));
+                .fold(
+                        (trial, said) -> taken(trial, said, form.toFile().getName(), root, dryRun),
+                        findings -> stopped(findings, root));
     }
 
     private record Trial(Taken taken, List<RecordFiles.Change> changes) {}

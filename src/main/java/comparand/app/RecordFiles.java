@@ -111,15 +111,7 @@ final class RecordFiles {
             }
         });
         if (findings.stream().noneMatch(Diagnostic::stops)) {
-            var trial = new Library(
-                    library.devices(),
-                    sources,
-                    library.studies(),
-                    library.dossiers(),
-                    library.catalogue(),
-                    library.data(),
-                    library.fingerprints());
-            Checker.check(trial, today).findings().stream()
+            Checker.check(library.withSources(sources), today).findings().stream()
                     .filter(f -> taken.sources().keySet().stream()
                             .anyMatch(id -> file(id).equals(f.span().file())))
                     .map(f -> told(f, taken, places))

@@ -73,7 +73,9 @@ public final class FormTaking {
                 "there is no value `%s` on the sheet %s".formatted(id, IntakeForm.VALUES),
                 "a reading without its value is lost",
                 "give the value a row with this id, of the kind read-from-figure")));
-        rows.stream().collect(Collectors.groupingBy(r -> r.text(values.source()))).forEach((source, of) -> mixedSigns(of));
+        rows.stream()
+                .collect(Collectors.groupingBy(r -> r.text(values.source())))
+                .forEach((source, of) -> mixedSigns(of));
         findings.forEach(taking::refuse);
         return taking.taken();
     }

@@ -116,7 +116,9 @@ final class Taking {
         var next = ReadersPiece.joined(
                 known, merged(known.orElse(Entry.Fields.NONE), new Entry.Fields(named), pieces.all(), OWN), answers);
         var all = known.isPresent()
-                ? values.stream().map(v -> v.text(Entry.Fields.ID).filter(id::equals).isPresent() ? next : v).toList()
+                ? values.stream()
+                        .map(v -> v.text(Entry.Fields.ID).filter(id::equals).isPresent() ? next : v)
+                        .toList()
                 : Stream.concat(values.stream(), Stream.of(next)).toList();
         wanted.put(name, withValues(before.get(), all));
         var at = places(name);

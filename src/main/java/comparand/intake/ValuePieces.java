@@ -149,7 +149,9 @@ final class ValuePieces {
     private void former(List<Word> units) {
         var group = "Settled and corrected";
         pieces.add(TextPiece.of(
-                "settled/by", Slot.text(group, "settled by", "Who settled it?", "Where two readers differed."), a -> false));
+                "settled/by",
+                Slot.text(group, "settled by", "Who settled it?", "Where two readers differed."),
+                a -> false));
         pieces.add(TextPiece.of("settled/on", Slot.date(group, "settled on", "When?", "Year-month-day."), a -> false));
         pieces.add(TextPiece.of(
                 "settled/reason",

@@ -48,6 +48,11 @@ public record Library(
         return Collections.unmodifiableSortedMap(new TreeMap<>(map));
     }
 
+    /** The same with other sources, to see what would become of them. */
+    public Library withSources(SortedMap<String, SourceRecord> others) {
+        return new Library(devices, others, studies, screenings, dossiers, catalogue, data, fingerprints);
+    }
+
     public Optional<DeviceRecord> device(String id) {
         return Optional.ofNullable(devices.get(id));
     }

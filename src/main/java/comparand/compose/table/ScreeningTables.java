@@ -34,7 +34,10 @@ public final class ScreeningTables {
     /** What an evidence table says of it. */
     Section section() {
         return new Section(
-                say("sheet.screening"), say("sheet.about.screening"), List.of(flow(), leftOut(), searches()), true);
+                say("sheet.screening"),
+                say("sheet.about.screening"),
+                List.of(flow(List.of(new Note("", screening.terms()))), leftOut(), searches()),
+                true);
     }
 
     public Table searches() {
@@ -59,8 +62,12 @@ public final class ScreeningTables {
                 number(s.records()));
     }
 
-    /** The boxes of the flow from top to bottom. */
+    /** The boxes of the flow from top to bottom; a sheet says elsewhere whose terms they have. */
     Table flow() {
+        return flow(List.of());
+    }
+
+    private Table flow(List<Note> notes) {
         var flow = screening.flow();
         var rows = new ArrayList<List<Cell>>();
         screening.searches().forEach(s -> rows.add(row(say("flow.from", "place", text.place(s)), s.records())));
@@ -80,7 +87,7 @@ public final class ScreeningTables {
                 say("flow.caption.counts"),
                 List.of(cells.name("col.box", 90), cells.number("col.records", 12)),
                 rows,
-                List.of(new Note("", screening.terms())));
+                notes);
     }
 
     private List<Cell> row(String what, int n) {
