@@ -36,8 +36,7 @@ public final class ScreeningTables {
         return new Section(
                 say("sheet.screening"),
                 say("sheet.about.screening"),
-                List.of(flow(List.of(new Note("", screening.terms()))), leftOut(), searches()),
-                true);
+                List.of(searches(), flow(List.of(new Note("", screening.terms()))), leftOut()));
     }
 
     public Table searches() {
