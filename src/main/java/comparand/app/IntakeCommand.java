@@ -112,13 +112,14 @@ final class IntakeCommand implements Runnable {
         return RecordFiles.open(root)
                 .then(files -> FormReader.read(form)
                         .map(f -> FormTaking.take(f, Scope.all(files.library()), files.records()))
-                        .then(taken -> files.tried(taken, main.today()).map(changes -> new Trial(taken, changes))))
+                        .then(taken ->
+                                files.tried(taken, main.today()).map(changes -> new Trial(files, taken, changes))))
                 .fold(
                         (trial, said) -> taken(trial, said, form.toFile().getName(), root, dryRun),
                         findings -> stopped(findings, root));
     }
 
-    private record Trial(Taken taken, List<RecordFiles.Change> changes) {}
+    private record Trial(RecordFiles files, Taken taken, List<RecordFiles.Change> changes) {}
 
     private int taken(Trial trial, List<Diagnostic> said, String form, Path root, boolean dryRun) {
         var console = main.console();
@@ -131,7 +132,7 @@ final class IntakeCommand implements Runnable {
         }
         if (!dryRun) {
             try {
-                RecordFiles.write(trial.changes());
+                trial.files().write(trial.changes(), trial.taken());
             } catch (IOException e) {
                 console.complain("A record could not be written: " + Output.reason(e)
                         + ". Those written before it are whole; take the form again once it is mended.");

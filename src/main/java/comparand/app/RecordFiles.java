@@ -19,7 +19,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -84,7 +86,7 @@ final class RecordFiles {
     }
 
     /** A file as it would be written. */
-    record Change(Path file, String text, boolean isNew) {}
+    record Change(String source, Path file, String text, boolean isNew) {}
 
     /** The files that would change, if nothing stops them. */
     Outcome<List<Change>> tried(Taken taken, LocalDate today) {
@@ -105,43 +107,36 @@ final class RecordFiles {
                             },
                             said -> false);
             Binder.read(file(id), bytes, SourceRecord.class, own).ifPresent(r -> sources.put(id, r));
-            own.forEach(f -> findings.add(told(f, taken, places)));
+            own.forEach(f -> findings.add(told(f, taken, places).orElse(f)));
             if (!text.equals(old)) {
-                changes.add(new Change(root.resolve(file(id)), text, old == null));
+                changes.add(new Change(id, root.resolve(file(id)), text, old == null));
             }
         });
         if (findings.stream().noneMatch(Diagnostic::stops)) {
+            // a finding on what was there before is told by a check of the library
             Checker.check(library.withSources(sources), today).findings().stream()
-                    .filter(f -> taken.sources().keySet().stream()
-                            .anyMatch(id -> file(id).equals(f.span().file())))
-                    .map(f -> told(f, taken, places))
-                    .filter(f -> f.span().isCell())
+                    .flatMap(f -> told(f, taken, places).stream())
                     .forEach(findings::add);
         }
         return Outcome.of(changes, findings);
     }
 
-    /** The same finding at the cell it comes from; a finding on what was there before stays where it is. */
-    private static Diagnostic told(Diagnostic finding, Taken taken, SortedMap<String, RecordPlaces> places) {
-        for (var id : taken.sources().keySet()) {
-            if (file(id).equals(finding.span().file()) && places.containsKey(id)) {
-                var path = places.get(id).at(finding.span());
-                var answered = taken.places().getOrDefault(id, new TreeMap<>());
-                for (var here = path.orElse(""); !here.isEmpty(); here = above(here)) {
-                    var at = answered.get(here);
-                    if (at != null) {
-                        return new Diagnostic(
-                                finding.severity(),
-                                finding.code(),
-                                at,
-                                finding.message(),
-                                finding.why(),
-                                finding.fix());
-                    }
+    /** The same finding at the answer it comes from; empty where it comes from none. */
+    private static Optional<Diagnostic> told(Diagnostic finding, Taken taken, SortedMap<String, RecordPlaces> places) {
+        for (var entry : places.entrySet()) {
+            if (!file(entry.getKey()).equals(finding.span().file())) {
+                continue;
+            }
+            var answered = taken.places().getOrDefault(entry.getKey(), Collections.emptySortedMap());
+            for (var here = entry.getValue().at(finding.span()).orElse(""); !here.isEmpty(); here = above(here)) {
+                var at = answered.get(here);
+                if (at != null) {
+                    return Optional.of(new Diagnostic(
+                            finding.severity(), finding.code(), at, finding.message(), finding.why(), finding.fix()));
                 }
             }
         }
-        return finding;
+        return Optional.empty();
     }
 
     private static String above(String path) {
@@ -149,10 +144,15 @@ final class RecordFiles {
         return slash < 0 ? "" : path.substring(0, slash);
     }
 
-    /** Writes each file whole or not at all. */
-    static void write(List<Change> changes) throws IOException {
+    /** Writes each file whole or not at all, and goes on from there. */
+    void write(List<Change> changes, Taken taken) throws IOException {
         for (var change : changes) {
             SafeFile.write(change.file(), change.text());
+            texts.put(change.source(), change.text());
+            var record = taken.sources().get(change.source());
+            if (record != null) {
+                records.put(change.source(), record);
+            }
         }
     }
 }

@@ -13,7 +13,7 @@ final class Answers {
     record Answer(String text, Span at) {
         Answer {
             if (text.isEmpty() || !text.equals(text.strip())) {
-                throw new IllegalArgumentException("an answer is stripped and says something");
+                throw new IllegalArgumentException("an answer is stripped and says something, got `" + text + "`");
             }
         }
     }

@@ -5,7 +5,6 @@ import comparand.document.record.Entry;
 import comparand.metric.Condition;
 import comparand.model.library.ConditionText;
 import comparand.unit.Unit;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -46,7 +45,7 @@ final class ConditionPiece implements Piece {
         this.path = "conditions/" + condition.id();
         this.weight = weight;
         this.slot = slot(condition);
-        this.unit = condition.unit().filter(u -> !u.spelling().equals("1")).map(u -> unit(condition, u));
+        this.unit = condition.unit().filter(u -> !u.spelling().isEmpty()).map(u -> unit(condition, u));
     }
 
     private static Slot slot(Condition condition) {
@@ -90,12 +89,7 @@ final class ConditionPiece implements Piece {
         if (weight.apply(soFar) == Weight.NONE) {
             return List.of();
         }
-        var slots = new ArrayList<Slot>(List.of(slot));
-        unit.filter(u -> soFar.text(slot)
-                        .filter(t -> !t.equals(ConditionText.NOT_REPORTED) && !NumberText.hasUnit(t))
-                        .isPresent())
-                .ifPresent(slots::add);
-        return slots;
+        return unit.map(u -> new Quantity(slot, u).asked(soFar)).orElse(List.of(slot));
     }
 
     @Override

@@ -39,7 +39,7 @@ public final class FormTaking {
         version();
         var reader = new ReadersPiece.Reader(start(IntakeForm.READER), start(IntakeForm.DAY));
         var sources = new SourcePieces(scope);
-        var values = new ValuePieces(scope, reader, (s, c) -> false);
+        var values = new ValuePieces(scope, reader, ValuePieces.KnownSource.none());
         var taking = new Taking(existing);
         for (var row : rows(IntakeForm.SOURCES, IntakeForm.sourceSlots(sources))) {
             taking.source(sources, row);

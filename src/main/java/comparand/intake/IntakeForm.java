@@ -1,16 +1,11 @@
 package comparand.intake;
 
-import comparand.diag.Span;
 import comparand.document.Edition;
 import comparand.document.form.FormBook;
 import comparand.document.form.FormList;
 import comparand.document.form.FormPage;
 import comparand.document.form.FormTable;
 import comparand.document.record.Entry;
-import comparand.metric.Condition;
-import comparand.metric.ConditionUse;
-import comparand.metric.Metric;
-import comparand.metric.Role;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,19 +30,17 @@ public final class IntakeForm {
 
     private static final int READY_ROWS = 200;
     private static final int READY_SOURCES = 20;
-    private static final String NEEDED = "Needed";
-
-    private final Scope scope;
+    private final FormNeeds needs;
     private final SourcePieces sources;
     private final ValuePieces values;
     private final int rowsReady;
     private final Map<String, FormList> lists = new LinkedHashMap<>();
 
     private IntakeForm(Scope scope, int rowsReady) {
-        this.scope = scope;
         this.rowsReady = rowsReady;
         this.sources = new SourcePieces(scope);
-        this.values = new ValuePieces(scope, new ReadersPiece.Reader("", ""), (s, c) -> false);
+        this.values = new ValuePieces(scope, new ReadersPiece.Reader("", ""), ValuePieces.KnownSource.none());
+        this.needs = new FormNeeds(scope, sources, values);
     }
 
     /**
@@ -90,8 +83,8 @@ public final class IntakeForm {
                         1));
         return new FormBook(
                 edition,
-                List.of(start(edition), check()),
-                Stream.concat(tables.stream(), Stream.of(needed())).toList(),
+                List.of(start(edition), needs.check(rowsReady)),
+                Stream.concat(tables.stream(), Stream.of(needs.table())).toList(),
                 List.copyOf(lists.values()));
     }
 
@@ -99,10 +92,15 @@ public final class IntakeForm {
         return slots(pieces.all().stream());
     }
 
+    /** The slots of a row; conditions that none of the metrics names come last. */
     static List<Slot> valueSlots(ValuePieces pieces) {
-        return Stream.concat(
+        var onThisSheet =
+                pieces.all().stream().filter(p -> !(p instanceof AxisPiece)).toList();
+        return Stream.of(
                         Stream.of(ValuePieces.ID, pieces.source()),
-                        slots(pieces.all().stream().filter(p -> !(p instanceof AxisPiece))).stream())
+                        slots(onThisSheet.stream().filter(p -> !pieces.isFurther(p))).stream(),
+                        slots(onThisSheet.stream().filter(pieces::isFurther)).stream())
+                .flatMap(s -> s)
                 .distinct()
                 .toList();
     }
@@ -154,13 +152,13 @@ public final class IntakeForm {
     private FormTable.Column column(String sheet, Slot slot, List<Slot> slots) {
         Optional<String> list = slot.words().isEmpty() ? Optional.empty() : Optional.of(listOf(slot));
         return new FormTable.Column(
-                slot.group(),
+                values.isFurther(slot) ? "Further conditions" : slot.group(),
                 slot.heading(),
                 slot.help(),
                 width(slot),
                 list,
                 slot.kind() == Slot.Kind.SUGGESTED,
-                wanted(sheet, slot, slots));
+                needs.wanted(sheet, slot, slots));
     }
 
     private String listOf(Slot slot) {
@@ -184,108 +182,10 @@ public final class IntakeForm {
                                 || slot.heading().equals("title")
                         ? 44
                         : 16;
-            case WORD, SUGGESTED -> slot.heading().endsWith("unit") ? 9 : 18;
-            case NUMBER -> 12;
+            case WORD, SUGGESTED -> slot.heading().endsWith("unit") ? 13 : 18;
+            case NUMBER -> 14;
             case DATE -> 12;
         };
-    }
-
-    /** What a row needs: always, or by the metric that is chosen in it. */
-    private Optional<String> wanted(String sheet, Slot slot, List<Slot> slots) {
-        if (sheet.equals(SOURCES)) {
-            return always(sources.all(), slot) ? Optional.of(empty(slot, slots, SourcePieces.ID)) : Optional.empty();
-        }
-        if (!sheet.equals(VALUES)) {
-            return Optional.empty();
-        }
-        if (slot.equals(values.source()) || always(values.all(), slot)) {
-            return Optional.of(empty(slot, slots, values.metric()));
-        }
-        int column = deciding().indexOf(slot);
-        return column < 0
-                ? Optional.empty()
-                : Optional.of("AND(%s,IFERROR(INDEX(%s!$A$%d:$%s$%d,MATCH(%s,%s!$A$%d:$A$%d,0),%d)=\"x\",FALSE))"
-                        .formatted(
-                                empty(slot, slots, values.metric()),
-                                NEEDED,
-                                FormTable.FIRST_ROW,
-                                letters(deciding().size() + 1),
-                                FormTable.FIRST_ROW + scope.metrics().size() - 1,
-                                reference(values.metric(), slots),
-                                NEEDED,
-                                FormTable.FIRST_ROW,
-                                FormTable.FIRST_ROW + scope.metrics().size() - 1,
-                                column + 2));
-    }
-
-    private static boolean always(List<Piece> pieces, Slot slot) {
-        return pieces.stream()
-                        .anyMatch(p -> p instanceof TextPiece t
-                                && t.needed()
-                                && t.slot().equals(slot))
-                || slot.equals(FigurePiece.KIND);
-    }
-
-    private static String empty(Slot slot, List<Slot> slots, Slot begun) {
-        return "AND(%s<>\"\",%s=\"\")".formatted(reference(begun, slots), reference(slot, slots));
-    }
-
-    private static String reference(Slot slot, List<Slot> slots) {
-        return "$" + letters(slots.indexOf(slot) + 1) + "{row}";
-    }
-
-    private static String letters(int column) {
-        return Span.cell("", "sheet", 1, column).cellName().replaceAll("\\d", "");
-    }
-
-    /** Slots that some metric needs: conditions that decide, and respects of its definition. */
-    private List<Slot> deciding() {
-        return Stream.concat(
-                        values.all().stream()
-                                .filter(AspectPiece.class::isInstance)
-                                .map(p -> p.slots().get(0)),
-                        values.conditions().keySet().stream())
-                .toList();
-    }
-
-    /** Which metric needs what, in sight, because the colours of the sheet Values follow it. */
-    private FormTable needed() {
-        var slots = deciding();
-        var columns = new ArrayList<FormTable.Column>();
-        columns.add(plain("metric", 26));
-        slots.forEach(s -> columns.add(plain(s.heading(), 14)));
-        var rows = scope.metrics().stream()
-                .map(m -> Stream.concat(Stream.of(m.id()), slots.stream().map(s -> isNeeded(m, s) ? "x" : ""))
-                        .toList())
-                .toList();
-        return new FormTable(
-                NEEDED,
-                "What decides whether two values of a metric may be compared: x must be stated, for the value or for its whole source, if"
-                        + " only as not reported.",
-                columns,
-                rows,
-                0,
-                1);
-    }
-
-    private static FormTable.Column plain(String heading, int width) {
-        return new FormTable.Column("", heading, "", width, Optional.empty(), true, Optional.empty());
-    }
-
-    private boolean isNeeded(Metric metric, Slot slot) {
-        Optional<Role> role = Optional.ofNullable(values.conditions().get(slot))
-                .map(Condition::id)
-                .flatMap(metric::condition)
-                .map(ConditionUse::role);
-        return role.or(() -> values.all().stream()
-                        .flatMap(p -> p instanceof AspectPiece a && a.slot().equals(slot)
-                                ? metric.definition().stream()
-                                        .filter(d -> a.path().endsWith("/" + d.id()))
-                                        .map(d -> d.role())
-                                : Stream.empty())
-                        .findFirst())
-                .filter(Role::asksForReport)
-                .isPresent();
     }
 
     private static FormPage start(Edition edition) {
@@ -309,59 +209,5 @@ public final class IntakeForm {
                                 edition.cautions().stream().map(FormPage.Text::new))
                         .flatMap(s -> s.map(l -> l instanceof String t ? new FormPage.Text(t) : (FormPage.Line) l))
                         .collect(Collectors.toList()));
-    }
-
-    /** Counts that the workbook keeps by itself. */
-    private FormPage check() {
-        var slots = valueSlots(values);
-        var metric = range(values.metric(), slots);
-        return new FormPage(
-                "Check",
-                List.of(
-                        new FormPage.Title("What is still missing on the sheet Values"),
-                        new FormPage.Count(
-                                "rows begun", "COUNTIF(" + metric + ",\"?*\")", "as many as there are numbers"),
-                        missing("rows without a source", values.source(), slots),
-                        missing("rows without a device", values.device(), slots),
-                        missing("rows without the text as printed", named("as printed", slots), slots),
-                        missing("rows without a kind of figure", FigurePiece.KIND, slots),
-                        missing("rows without a quote", named("quote", slots), slots),
-                        new FormPage.Count(
-                                "rows without a place",
-                                "SUMPRODUCT((%s<>\"\")*(%s=\"\")*(%s=\"\")*(%s=\"\")*(%s=\"\"))"
-                                        .formatted(
-                                                metric,
-                                                range(named("page", slots), slots),
-                                                range(named("table", slots), slots),
-                                                range(named("figure", slots), slots),
-                                                range(named("section", slots), slots)),
-                                "0"),
-                        new FormPage.Count(
-                                "numbers without a unit (a ratio has none)",
-                                "SUMPRODUCT((%s<>\"\")*(%s=\"\"))"
-                                        .formatted(
-                                                range(named("number", slots), slots),
-                                                range(named("unit", slots), slots)),
-                                "only ratios and counts")));
-    }
-
-    private FormPage.Count missing(String name, Slot slot, List<Slot> slots) {
-        return new FormPage.Count(
-                name,
-                "SUMPRODUCT((%s<>\"\")*(%s=\"\"))".formatted(range(values.metric(), slots), range(slot, slots)),
-                "0");
-    }
-
-    private static Slot named(String heading, List<Slot> slots) {
-        return slots.stream()
-                .filter(s -> s.heading().equals(heading))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private String range(Slot slot, List<Slot> slots) {
-        var letters = letters(slots.indexOf(slot) + 1);
-        return "%s!$%s$%d:$%s$%d"
-                .formatted(VALUES, letters, FormTable.FIRST_ROW, letters, FormTable.FIRST_ROW + rowsReady - 1);
     }
 }

@@ -56,6 +56,14 @@ final class NumberText {
         return Optional.of(typed.replace(sign.other(), sign.sign()));
     }
 
+    /** Whether a text is a number by either decimal sign, alone or with its unit. */
+    static boolean isReadable(String typed) {
+        var number = hasUnit(typed) ? split(typed).number() : typed;
+        return read(number, DecimalSign.POINT)
+                .or(() -> read(number, DecimalSign.COMMA))
+                .isPresent();
+    }
+
     /** Whether a text has a number in front and something else behind it. */
     static boolean hasUnit(String typed) {
         var m = WITH_UNIT.matcher(typed);

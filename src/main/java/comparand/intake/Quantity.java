@@ -2,11 +2,20 @@ package comparand.intake;
 
 import comparand.diag.Diagnostic;
 import comparand.model.library.ConditionText;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** A number in one slot and its unit in the next. */
 record Quantity(Slot number, Slot unit) {
+
+    /** The unit is asked for where a number was given without one. */
+    List<Slot> asked(Answers soFar) {
+        boolean unitToo = soFar.text(number)
+                .filter(t -> !t.equals(ConditionText.NOT_REPORTED) && !NumberText.hasUnit(t))
+                .isPresent();
+        return unitToo ? List.of(number, unit) : List.of(number);
+    }
 
     /** The two as a record writes them; empty where neither was given or a finding says why not. */
     Optional<String> in(Draft draft) {

@@ -3,9 +3,10 @@ package comparand.intake;
 import comparand.document.record.Entry;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
-/** A quantity behind one key, asked for by the workbook only. */
-record QuantityPiece(String path, Quantity quantity) implements Piece {
+/** A quantity behind one key: its number in one slot, its unit in another. */
+record QuantityPiece(String path, Quantity quantity, Predicate<Answers> matters) implements Piece {
 
     @Override
     public List<Slot> slots() {
@@ -14,7 +15,7 @@ record QuantityPiece(String path, Quantity quantity) implements Piece {
 
     @Override
     public List<Slot> asked(Answers soFar) {
-        return List.of();
+        return matters.test(soFar) ? quantity.asked(soFar) : List.of();
     }
 
     @Override

@@ -3,7 +3,6 @@ package comparand.intake;
 import comparand.document.form.FormList.Word;
 import comparand.metric.Aspect;
 import comparand.metric.Condition;
-import comparand.metric.Conditions;
 import comparand.metric.Metric;
 import comparand.model.Library;
 import comparand.unit.TradeSpelling;
@@ -77,17 +76,14 @@ public final class Scope {
                 .toList();
     }
 
-    /** Conditions of the metrics, those the tool knows first and in its order. */
+    /** All conditions, in the order in which they stand in records. */
     List<Condition> conditions() {
-        var found = new LinkedHashMap<String, Condition>();
-        Conditions.all().forEach((id, c) -> {
-            if (metrics.stream().anyMatch(m -> m.condition(id).isPresent())) {
-                found.put(id, c);
-            }
-        });
-        metrics.forEach(
-                m -> m.conditions().forEach(u -> found.putIfAbsent(u.condition().id(), u.condition())));
-        return List.copyOf(found.values());
+        return List.copyOf(library.catalogue().conditions().values());
+    }
+
+    /** Whether one of the metrics names a condition. */
+    boolean concerns(Condition condition) {
+        return metrics.stream().anyMatch(m -> m.condition(condition.id()).isPresent());
     }
 
     /** Respects in which definitions differ, by key, with all words of all metrics that have it. */

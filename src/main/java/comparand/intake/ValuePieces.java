@@ -12,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
@@ -31,8 +30,33 @@ final class ValuePieces {
             "Which further conditions does the source state?",
             "Names of conditions with commas between them; empty for none.");
 
+    /** What is known of a source while a value of it is entered. */
+    interface KnownSource {
+
+        /** Whether it states a condition for all of its values. */
+        boolean states(String source, String condition);
+
+        /** Whether a correction of it was published. */
+        boolean isCorrected(String source);
+
+        /** Nothing: the whole form is there to be filled. */
+        static KnownSource none() {
+            return new KnownSource() {
+                @Override
+                public boolean states(String source, String condition) {
+                    return false;
+                }
+
+                @Override
+                public boolean isCorrected(String source) {
+                    return false;
+                }
+            };
+        }
+    }
+
     private final Scope scope;
-    private final BiPredicate<String, String> stated;
+    private final KnownSource known;
     private final Slot source;
     private final Slot device;
     private final Slot metric;
@@ -41,11 +65,11 @@ final class ValuePieces {
     /**
      * The pieces of a value.
      *
-     * @param stated whether a source states a condition for all of its values
+     * @param known what is known of the source of a value
      */
-    ValuePieces(Scope scope, ReadersPiece.Reader reader, BiPredicate<String, String> stated) {
+    ValuePieces(Scope scope, ReadersPiece.Reader reader, KnownSource known) {
         this.scope = scope;
-        this.stated = stated;
+        this.known = known;
         source = offered(
                 "source",
                 "From which source?",
@@ -145,7 +169,7 @@ final class ValuePieces {
                         .allMatch(s -> a.text(s).isEmpty())));
     }
 
-    /** How readings that differed were settled, and what stood here before a correction: by workbook only. */
+    /** How readings that differed were settled, by workbook only; and what stood here before a correction. */
     private void former(List<Word> units) {
         var group = "Settled and corrected";
         pieces.add(TextPiece.of(
@@ -157,18 +181,25 @@ final class ValuePieces {
                 "settled/reason",
                 Slot.text(group, "settled because", "Why?", "Why the value written here is the right one."),
                 a -> false));
+        Predicate<Answers> corrected =
+                a -> a.text(source).filter(known::isCorrected).isPresent();
         var value = new Quantity(
-                Slot.number(group, "earlier value", "What stood here before?", "Where the source was corrected."),
+                Slot.number(
+                        group,
+                        "earlier value",
+                        "What stood here before the correction, if it was this figure that changed?",
+                        "The figure before the correction; empty if this one did not change."),
                 Slot.suggested(group, "earlier value, unit", "In which unit?", "The unit as printed.", units));
-        pieces.add(new QuantityPiece("was/value", value));
+        Predicate<Answers> changed = a -> a.text(value.number()).isPresent();
+        pieces.add(new QuantityPiece("was/value", value, corrected));
         pieces.add(TextPiece.of(
                 "was/reason",
                 Slot.text(group, "changed because", "Why did it change?", "Such as: correction 2026-10."),
-                a -> false));
+                corrected.and(changed)));
         pieces.add(TextPiece.of(
                 "was/until",
-                Slot.date(group, "used until", "Until when?", "The last day the earlier value was used."),
-                a -> false));
+                Slot.date(group, "used until", "Until when was it used?", "The last day the earlier value was used."),
+                corrected.and(changed)));
     }
 
     private Piece aspect(String id, List<Aspect> aspects) {
@@ -209,7 +240,7 @@ final class ValuePieces {
         var use = metric(soFar).flatMap(m -> m.condition(condition.id()));
         boolean named = ConditionPiece.isNamed(condition, soFar.text(FURTHER));
         boolean said =
-                soFar.text(source).filter(s -> stated.test(s, condition.id())).isPresent();
+                soFar.text(source).filter(s -> known.states(s, condition.id())).isPresent();
         if (use.isEmpty() || said) {
             return named ? Weight.USEFUL : Weight.NONE;
         }
@@ -231,6 +262,15 @@ final class ValuePieces {
 
     Slot metric() {
         return metric;
+    }
+
+    /** Whether it is a condition that none of the metrics on offer names. */
+    boolean isFurther(Piece piece) {
+        return piece instanceof ConditionPiece c && !scope.concerns(c.condition());
+    }
+
+    boolean isFurther(Slot slot) {
+        return pieces.stream().anyMatch(p -> isFurther(p) && p.slots().contains(slot));
     }
 
     List<Piece> all() {

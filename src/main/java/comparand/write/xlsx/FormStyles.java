@@ -46,6 +46,11 @@ final class FormStyles {
         return styles.heading(Align.LEFT);
     }
 
+    /** One line that may run over its neighbours. */
+    XSSFCellStyle line() {
+        return styles.line(Cell.Words.Weight.PLAIN);
+    }
+
     XSSFCellStyle text() {
         return styles.words(Align.LEFT, Cell.Words.Weight.PLAIN);
     }

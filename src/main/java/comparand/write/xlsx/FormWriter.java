@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
@@ -81,10 +82,12 @@ public final class FormWriter {
         sheet.setColumnWidth(1, 30 * 256);
         sheet.setColumnWidth(2, 90 * 256);
         sheet.createFreezePane(0, 1);
+        onePageWide(sheet);
     }
 
     private void page(FormPage page) {
         var sheet = workbook.createSheet(page.name());
+        onePageWide(sheet);
         sheet.setDisplayGridlines(false);
         sheet.setColumnWidth(0, PAGE_WIDTH * 256);
         sheet.setColumnWidth(1, 22 * 256);
@@ -129,9 +132,21 @@ public final class FormWriter {
         }
     }
 
+    private static void onePageWide(XSSFSheet sheet) {
+        sheet.setFitToPage(true);
+        sheet.getPrintSetup().setFitWidth((short) 1);
+        sheet.getPrintSetup().setFitHeight((short) 0);
+        sheet.getPrintSetup().setLandscape(true);
+    }
+
     private void table(FormTable table) {
         var sheet = workbook.getSheet(table.name());
-        sheet.createRow(0).createCell(0).setCellValue(table.lead());
+        // one page wide even here: as a picture of the whole, not to be filled in on paper
+        onePageWide(sheet);
+        sheet.getPrintSetup().setPaperSize(PrintSetup.A3_PAPERSIZE);
+        var lead = sheet.createRow(0).createCell(0);
+        lead.setCellValue(table.lead());
+        lead.setCellStyle(styles.line());
         var groups = sheet.createRow(FormTable.HEADING_ROW - 2);
         var headings = sheet.createRow(FormTable.HEADING_ROW - 1);
         int last = FormTable.FIRST_ROW - 2 + table.rows().size() + table.emptyRows();
@@ -158,12 +173,19 @@ public final class FormWriter {
         headings.setHeightInPoints(RowHeight.of(tallest));
         for (int r = 0; r < table.rows().size() + table.emptyRows(); r++) {
             var line = sheet.createRow(FormTable.FIRST_ROW - 1 + r);
+            int lines = 1;
             for (int c = 0; c < table.columns().size(); c++) {
                 var cell = line.createCell(c);
                 cell.setCellStyle(table.emptyRows() > 0 ? styles.entry() : styles.text());
                 if (r < table.rows().size() && !table.rows().get(r).get(c).isEmpty()) {
-                    cell.setCellValue(table.rows().get(r).get(c));
+                    var text = table.rows().get(r).get(c);
+                    cell.setCellValue(text);
+                    lines = Math.max(
+                            lines, RowHeight.lines(text, table.columns().get(c).width() - 1));
                 }
+            }
+            if (lines > 1) {
+                line.setHeightInPoints(RowHeight.of(lines));
             }
         }
         sheet.createFreezePane(table.fixed(), FormTable.HEADING_ROW);
