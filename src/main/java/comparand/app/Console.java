@@ -2,11 +2,11 @@ package comparand.app;
 
 import comparand.diag.Diagnostic;
 import comparand.diag.DiagnosticText;
+import comparand.read.LibraryFolder;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,20 +32,20 @@ final class Console {
     }
 
     /** Findings as text with source lines, to the error stream. */
-    void findings(List<Diagnostic> findings, Path library) {
+    void findings(List<Diagnostic> findings, LibraryFolder library) {
         if (!findings.isEmpty()) {
             err.print(text(findings, library));
         }
     }
 
-    static String text(List<Diagnostic> findings, Path library) {
+    static String text(List<Diagnostic> findings, LibraryFolder library) {
         Map<String, Optional<List<String>>> seen = new HashMap<>();
         return DiagnosticText.render(findings, file -> seen.computeIfAbsent(file, f -> lines(library, f)));
     }
 
-    private static Optional<List<String>> lines(Path library, String file) {
+    private static Optional<List<String>> lines(LibraryFolder library, String file) {
         try {
-            var path = library.resolve(file);
+            var path = library.shown(file);
             return Files.isRegularFile(path) && Files.size(path) < 50_000_000
                     ? Optional.of(Files.readAllLines(path))
                     : Optional.empty();
