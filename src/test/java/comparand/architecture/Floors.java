@@ -30,6 +30,7 @@ final class Floors {
         room("document.talk.layout", "document", "document.chart", "document.talk");
         room("document.publication", "document", "document.chart", "document.talk", "document.result");
         room("document.result");
+        room("document.record");
         // floor 1
         room("unit", "diag").with("org.apache.commons.numbers.fraction");
         room("flow", "diag");
@@ -125,6 +126,7 @@ final class Floors {
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
         room("write.text", "write", "document");
+        room("write.yaml", "document.record").with("org.snakeyaml.engine");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
         room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");
