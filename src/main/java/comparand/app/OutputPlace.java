@@ -55,7 +55,8 @@ final class OutputPlace {
     private static boolean isInside(Path folder, LibraryFolder library) throws IOException {
         var real = real(folder);
         return real.startsWith(library.root().toRealPath())
-                || (library.over().isPresent() && real.startsWith(real(library.over().get())));
+                || (library.over().isPresent()
+                        && real.startsWith(real(library.over().get())));
     }
 
     /** Where a path leads once it exists: links are followed as far as there is something to follow. */

@@ -10,8 +10,9 @@ final class OverOption {
     @Option(
             names = "--over",
             paramLabel = "DIR",
-            description = "Files that take the place of those of the same path in the library, for this run: an earlier or later"
-                    + " state of them. Nothing is written into the library")
+            description =
+                    "Files that take the place of those of the same path in the library, for this run: an earlier or later"
+                            + " state of them. Nothing is written into the library")
     private Optional<Path> folder = Optional.empty();
 
     Optional<Path> folder() {

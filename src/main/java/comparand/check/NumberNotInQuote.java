@@ -25,25 +25,25 @@ final class NumberNotInQuote implements Rule {
                 .forEach(value -> digits(value.value())
                         .filter(number -> !isInLetter(number, value.value()))
                         .forEach(number -> {
-                    value.value()
-                            .quote()
-                            .filter(quote -> !occurs(number.value(), quote.value()))
-                            .ifPresent(quote -> findings.note(
-                                    number.span(),
-                                    "%s does not occur in the quote \"%s\""
-                                            .formatted(number.value(), shortened(quote.value())),
-                                    "digits may have been swapped, or the quote belongs to another value",
-                                    "compare both with the source and correct one of them"));
-                    var printed = value.value().printed().value();
-                    if (!occurs(number.value(), printed)) {
-                        findings.note(
-                                number.span(),
-                                "%s does not occur in what is recorded as printed, \"%s\""
-                                        .formatted(number.value(), shortened(printed)),
-                                "the number compared must be the number printed",
-                                "compare both with the source and correct one of them");
-                    }
-                }));
+                            value.value()
+                                    .quote()
+                                    .filter(quote -> !occurs(number.value(), quote.value()))
+                                    .ifPresent(quote -> findings.note(
+                                            number.span(),
+                                            "%s does not occur in the quote \"%s\""
+                                                    .formatted(number.value(), shortened(quote.value())),
+                                            "digits may have been swapped, or the quote belongs to another value",
+                                            "compare both with the source and correct one of them"));
+                            var printed = value.value().printed().value();
+                            if (!occurs(number.value(), printed)) {
+                                findings.note(
+                                        number.span(),
+                                        "%s does not occur in what is recorded as printed, \"%s\""
+                                                .formatted(number.value(), shortened(printed)),
+                                        "the number compared must be the number printed",
+                                        "compare both with the source and correct one of them");
+                            }
+                        }));
     }
 
     /** A spread that the authors sent later stands in their letter, and not in print. */

@@ -80,7 +80,8 @@ public record LibraryFolder(Path root, Optional<Path> over) {
         try (var files = Files.walk(over.get())) {
             return files.filter(Files::isRegularFile)
                     .map(p -> over.get().relativize(p).toString().replace('\\', '/'))
-                    .filter(f -> Stream.of(f.split("/")).noneMatch(part -> part.startsWith(".") || part.startsWith("~$")))
+                    .filter(f ->
+                            Stream.of(f.split("/")).noneMatch(part -> part.startsWith(".") || part.startsWith("~$")))
                     .sorted()
                     .toList();
         }

@@ -80,7 +80,8 @@ final class CaseDataPatients {
 
     /** The patients of {@link #LATER}, numbered behind the others of their hospital, on days of their own. */
     static List<CaseDataPatient> later() {
-        var before = drawn().stream().filter(p -> p.hospital() == LATER.hospital).toList();
+        var before =
+                drawn().stream().filter(p -> p.hospital() == LATER.hospital).toList();
         var days = CaseData.random("later days", LATER.hospital)
                 .ints(LAST_DAY + 4, LAST_DAY_LATER)
                 .distinct()

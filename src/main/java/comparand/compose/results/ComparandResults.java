@@ -99,9 +99,7 @@ public final class ComparandResults {
     private static Optional<ValueRecord> printed(Comparand c) {
         return c.origin()
                 .fold(
-                        p -> p.values().size() == 1
-                                ? Optional.of(p.values().get(0))
-                                : Optional.<ValueRecord>empty(),
+                        p -> p.values().size() == 1 ? Optional.of(p.values().get(0)) : Optional.<ValueRecord>empty(),
                         l -> Optional.empty());
     }
 

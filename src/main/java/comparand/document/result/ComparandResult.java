@@ -26,8 +26,7 @@ public record ComparandResult(
         @Says("The steps from print or raw data to the number, in order")
         List<StepResult> steps,
 
-        @Says("Name of its source or study")
-        Optional<String> from,
+        @Says("Name of its source or study") Optional<String> from,
 
         @Says("Files it was taken or computed from, by their paths within the library")
         Optional<List<String>> files,
@@ -35,8 +34,7 @@ public record ComparandResult(
         @Says("What was recorded in its place before a correction")
         Optional<FormerResult> was,
 
-        @Says("What its authors or maker added in writing")
-        Optional<LetterResult> letter) {
+        @Says("What its authors or maker added in writing") Optional<LetterResult> letter) {
 
     /** What was recorded before a correction. */
     public record FormerResult(

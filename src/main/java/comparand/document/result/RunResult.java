@@ -38,8 +38,7 @@ public record RunResult(
         @Says("Number of comparisons the adjusted p values allow for")
         int familySize,
 
-        @Says("Language of all sentences, such as en")
-        Optional<String> language) {
+        @Says("Language of all sentences, such as en") Optional<String> language) {
 
     /** One file that was read. */
     public record InputResult(
