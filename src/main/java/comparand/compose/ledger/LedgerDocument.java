@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A ledger as a document: pages to print, sheets, or plain lines. */
 public final class LedgerDocument {
@@ -76,7 +77,7 @@ public final class LedgerDocument {
 
     private List<Section> chapters() {
         var chapters = new ArrayList<Section>();
-        chapters.add(new Section("Summary", words.say("ledger.summary"), points()));
+        chapters.add(new Section("Summary", words.say("ledger.summary"), texts(said(), Style.POINT)));
         chapters.add(new Section(
                 "Changes",
                 words.say("ledger.changes"),
@@ -95,10 +96,10 @@ public final class LedgerDocument {
     }
 
     private List<Section> sheets() {
-        var first = new ArrayList<Block>(texts(edition.marks(), Style.BODY));
-        first.addAll(points());
-        first.addAll(texts(ledger.leftAlone(), Style.POINT));
-        first.addAll(texts(edition.cautions(), Style.SMALL));
+        var first = List.<Block>of(
+                list("LedgerSummary", words.say("ledger.summary"), Stream.concat(edition.marks().stream(), said().stream())),
+                list("LedgerLeftAlone", words.say("ledger.left-alone"), ledger.leftAlone().stream()),
+                list("LedgerCautions", words.say("table.cautions"), edition.cautions().stream()));
         return List.of(
                 new Section(words.say("sheet.read-first"), edition.title(), first),
                 new Section(
@@ -123,10 +124,19 @@ public final class LedgerDocument {
         return texts.stream().map(t -> (Block) new Paragraph(t, style)).toList();
     }
 
+    /** Sentences one below the other, as sheets hold them. */
+    private static Table list(String id, String heading, Stream<String> texts) {
+        return new Table(
+                id,
+                "",
+                List.of(new Column(heading, 120, Align.LEFT, true)),
+                texts.map(t -> List.of(Cell.words(t))).toList(),
+                List.of());
+    }
+
     /** What is to be known first. */
-    private List<Block> points() {
-        return texts(
-                List.of(
+    private List<String> said() {
+        return List.of(
                         run(words.say("ledger.run.before"), ledger.before()),
                         run(words.say("ledger.run.after"), ledger.after()),
                         words.say(
@@ -137,8 +147,7 @@ public final class LedgerDocument {
                                 String.valueOf(ledger.same()),
                                 "moved",
                                 String.valueOf(ledger.answers().size())),
-                        kinds()),
-                Style.POINT);
+                        kinds());
     }
 
     private String run(String what, RunOfLedger run) {

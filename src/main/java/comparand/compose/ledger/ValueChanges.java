@@ -66,7 +66,7 @@ final class ValueChanges {
     }
 
     private static List<Object> print(ComparandResult c) {
-        return List.of(c.printed(), c.locator().replaceFirst("^\\d+:", ""), c.was(), c.letter());
+        return List.of(c.printed(), c.locator().replaceFirst("^\\d+:", "").replaceFirst(",.*", ""), c.was(), c.letter());
     }
 
     private String brief(ComparandResult before, ComparandResult after) {
