@@ -16,22 +16,25 @@ final class CohortTime implements Rule {
 
     @Override
     public void check(Context library, Findings findings) {
-        library.library().sources().values().forEach(source -> source.cohort().ifPresent(c -> {
-            if (c.from().value().earliest().isAfter(c.to().value().latest())) {
-                findings.stop(
-                        c.from().span(),
-                        "the patients of `%s` were treated from %s to %s"
-                                .formatted(source.id(), c.from().value(), c.to().value()),
-                        "reports of the same patients are found by place and time",
-                        "write the earlier date under `from:`");
-            }
-            if (c.centres().isEmpty()) {
-                findings.stop(
-                        c.from().span(),
-                        "the cohort of `%s` names no hospital".formatted(source.id()),
-                        "reports of the same patients are found by place and time",
-                        "write `centres: [NAME]` with the hospitals as the source names them");
-            }
-        }));
+        library.library()
+                .sources()
+                .values()
+                .forEach(source -> source.cohort().ifPresent(c -> {
+                    if (c.from().value().earliest().isAfter(c.to().value().latest())) {
+                        findings.stop(
+                                c.from().span(),
+                                "the patients of `%s` were treated from %s to %s"
+                                        .formatted(source.id(), c.from().value(), c.to().value()),
+                                "reports of the same patients are found by place and time",
+                                "write the earlier date under `from:`");
+                    }
+                    if (c.centres().isEmpty()) {
+                        findings.stop(
+                                c.from().span(),
+                                "the cohort of `%s` names no hospital".formatted(source.id()),
+                                "reports of the same patients are found by place and time",
+                                "write `centres: [NAME]` with the hospitals as the source names them");
+                    }
+                }));
     }
 }

@@ -227,7 +227,14 @@ final class Facts {
                 ? Optional.empty()
                 : Optional.of(results.setAside().stream()
                                 .map(a -> run.words()
-                                        .say("brief.aside", "value", a.value(), "locator", a.locator(), "why", a.words()))
+                                        .say(
+                                                "brief.aside",
+                                                "value",
+                                                a.value(),
+                                                "locator",
+                                                a.locator(),
+                                                "why",
+                                                a.words()))
                                 .collect(Collectors.joining("; "))
                         + ".");
     }

@@ -97,7 +97,10 @@ public final class LedgerDocument {
 
     private List<Section> sheets() {
         var first = List.<Block>of(
-                list("LedgerSummary", words.say("ledger.summary"), Stream.concat(edition.marks().stream(), said().stream())),
+                list(
+                        "LedgerSummary",
+                        words.say("ledger.summary"),
+                        Stream.concat(edition.marks().stream(), said().stream())),
                 list("LedgerLeftAlone", words.say("ledger.left-alone"), ledger.leftAlone().stream()),
                 list("LedgerCautions", words.say("table.cautions"), edition.cautions().stream()));
         return List.of(
@@ -137,17 +140,17 @@ public final class LedgerDocument {
     /** What is to be known first. */
     private List<String> said() {
         return List.of(
-                        run(words.say("ledger.run.before"), ledger.before()),
-                        run(words.say("ledger.run.after"), ledger.after()),
-                        words.say(
-                                "ledger.counts",
-                                "changes",
-                                String.valueOf(ledger.changes().size()),
-                                "same",
-                                String.valueOf(ledger.same()),
-                                "moved",
-                                String.valueOf(ledger.answers().size())),
-                        kinds());
+                run(words.say("ledger.run.before"), ledger.before()),
+                run(words.say("ledger.run.after"), ledger.after()),
+                words.say(
+                        "ledger.counts",
+                        "changes",
+                        String.valueOf(ledger.changes().size()),
+                        "same",
+                        String.valueOf(ledger.same()),
+                        "moved",
+                        String.valueOf(ledger.answers().size())),
+                kinds());
     }
 
     private String run(String what, RunOfLedger run) {

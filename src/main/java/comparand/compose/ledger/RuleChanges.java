@@ -1,6 +1,7 @@
 package comparand.compose.ledger;
 
 import comparand.compose.text.Words;
+import comparand.document.result.DeviceResult;
 import comparand.document.result.QuestionResult;
 import comparand.document.result.QuestionResult.ToleranceResult;
 import comparand.document.result.RunResult;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Margins, tolerances and levels that are not what they were, and those that a dossier set and left alone. */
 final class RuleChanges {
@@ -34,7 +36,28 @@ final class RuleChanges {
                 after.tolerances().forEach(t -> tolerance(before, after, t));
             }
         }
+        later.results().devices().forEach(this::label);
         return changes;
+    }
+
+    private void label(DeviceResult after) {
+        earlier.results().devices().stream()
+                .filter(d -> d.id().equals(after.id()))
+                .findFirst()
+                .ifPresent(before -> add(
+                        words.say("ledger.label", "device", after.name()),
+                        limits(before),
+                        limits(after),
+                        "devices/" + after.id() + ".yaml",
+                        c -> c.values().stream()
+                                .flatMap(v -> later.value(v).stream())
+                                .anyMatch(v -> v.device().equals(after.id()))));
+    }
+
+    private String limits(DeviceResult device) {
+        return device.label().isEmpty()
+                ? words.say("ledger.nothing")
+                : device.label().stream().map(l -> l.name() + " " + l.is()).collect(Collectors.joining("; "));
     }
 
     private void level(String what, Function<RunResult, Double> of) {

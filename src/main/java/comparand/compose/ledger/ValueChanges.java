@@ -39,7 +39,8 @@ final class ValueChanges {
                 }
             } else if (!Side.facts(before).equals(Side.facts(after))
                     || !print(before).equals(print(after))) {
-                changes.add(change(after, earlier.shown(before), later.shown(after), why(before, after), brief(before, after)));
+                changes.add(change(
+                        after, earlier.shown(before), later.shown(after), why(before, after), brief(before, after)));
             }
         });
         earlier.values().values().stream()
@@ -66,7 +67,8 @@ final class ValueChanges {
     }
 
     private static List<Object> print(ComparandResult c) {
-        return List.of(c.printed(), c.locator().replaceFirst("^\\d+:", "").replaceFirst(",.*", ""), c.was(), c.letter());
+        return List.of(
+                c.printed(), c.locator().replaceFirst("^\\d+:", "").replaceFirst(",.*", ""), c.was(), c.letter());
     }
 
     private String brief(ComparandResult before, ComparandResult after) {

@@ -93,7 +93,8 @@ public final class Names {
 
     /** A concern is said wherever a value of the source is shown. */
     private String concern(Optional<SourceRecord> source) {
-        return source.filter(s -> s.status().state().value() == SourceState.CONCERN).isPresent()
+        return source.filter(s -> s.status().state().value() == SourceState.CONCERN)
+                        .isPresent()
                 ? ", " + words.say("locator.concern")
                 : "";
     }
