@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import comparand.support.Built;
+import comparand.support.PdfConformance;
 import comparand.support.ReadBack;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -206,6 +207,8 @@ class ChangesCommandTest {
                     .contains("Invented data", "No rule changed", "4: B05 was completed by letter");
         }
         assertThat(again).hasSameBinaryContentAs(pdf);
+        assertThat(PdfConformance.againstUa1(pdf)).isEmpty();
+        assertThat(PdfConformance.againstA2a(pdf)).isEmpty();
         // what is there is kept: the same content is no fault, another is
         assertThat(CommandLineUse.run("changes", october + "", november + "", "--out", pdf + "")
                         .code())

@@ -25,7 +25,7 @@ class DatedCopiesTest {
         var only = differences("2026-10");
 
         assertThat(only.get("sources/ardley-2023.yaml"))
-                .hasSize(13)
+                .hasSize(9)
                 .anyMatch(l -> l.contains("59.1 (SD 3.1) mmHg"))
                 .allMatch(l -> l.contains("59.1")
                         || l.contains("state: current")
