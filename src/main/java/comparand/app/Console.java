@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,12 @@ final class Console {
         out.println(text);
     }
 
+    /** A question; the cursor stays behind it. */
+    void ask(String question) {
+        out.print(question);
+        out.flush();
+    }
+
     void complain(String text) {
         err.println(text);
     }
@@ -36,6 +43,15 @@ final class Console {
         if (!findings.isEmpty()) {
             err.print(text(findings, library));
         }
+    }
+
+    /** The same of a library with nothing laid over it. */
+    void findings(List<Diagnostic> findings, Path library) {
+        findings(findings, new LibraryFolder(library));
+    }
+
+    static String text(List<Diagnostic> findings, Path library) {
+        return text(findings, new LibraryFolder(library));
     }
 
     static String text(List<Diagnostic> findings, LibraryFolder library) {

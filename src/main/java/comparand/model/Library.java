@@ -45,6 +45,18 @@ public record Library(
         laidOver = copy(laidOver);
     }
 
+    /** A library as it stands, with nothing laid over it. */
+    public Library(
+            SortedMap<String, DeviceRecord> devices,
+            SortedMap<String, SourceRecord> sources,
+            SortedMap<String, StudyRecord> studies,
+            SortedMap<String, DossierRecord> dossiers,
+            Catalogue catalogue,
+            SortedMap<String, RowSource> data,
+            SortedMap<String, String> fingerprints) {
+        this(devices, sources, studies, dossiers, catalogue, data, fingerprints, new TreeMap<>());
+    }
+
     private static <V> SortedMap<String, V> copy(SortedMap<String, V> map) {
         return Collections.unmodifiableSortedMap(new TreeMap<>(map));
     }
