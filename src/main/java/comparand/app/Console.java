@@ -27,6 +27,11 @@ final class Console {
         out.println(text);
     }
 
+    /** Text that ends its own lines: the content of a file. */
+    void put(String text) {
+        out.print(text);
+    }
+
     void complain(String text) {
         err.println(text);
     }
@@ -41,6 +46,14 @@ final class Console {
     static String text(List<Diagnostic> findings, Path library) {
         Map<String, Optional<List<String>>> seen = new HashMap<>();
         return DiagnosticText.render(findings, file -> seen.computeIfAbsent(file, f -> lines(library, f)));
+    }
+
+    /** Findings in files whose lines are known, and in those of a library. */
+    void findings(List<Diagnostic> findings, Map<String, List<String>> known, Path library) {
+        if (!findings.isEmpty()) {
+            err.print(DiagnosticText.render(
+                    findings, file -> Optional.ofNullable(known.get(file)).or(() -> lines(library, file))));
+        }
     }
 
     private static Optional<List<String>> lines(Path library, String file) {

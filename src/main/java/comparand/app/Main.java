@@ -44,6 +44,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PlanCommand.class,
             RequestsCommand.class,
             CatalogueCommand.class,
+            ReferencesCommand.class,
             StartCommand.class
         })
 final class Main implements Runnable {
