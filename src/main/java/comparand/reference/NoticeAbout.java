@@ -2,8 +2,11 @@ package comparand.reference;
 
 import comparand.model.library.SourceState;
 import java.util.Collection;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -22,6 +25,10 @@ record NoticeAbout(SourceState state, String text, String title) {
             "EFR", SourceState.CORRECTED,
             "PROF", SourceState.CORRECTED);
 
+    /** Publication types of MEDLINE; the retraction has had two names. */
+    private static final Set<String> NOTICES =
+            Set.of("retraction of publication", "retraction notice", "published erratum", "expression of concern");
+
     private static final Pattern TITLE = Pattern.compile(
             "(?i)^(?<word>retraction|withdrawal|expression of concern|erratum|corrigendum|correction|addendum)(?: note| notice)?"
                     + "(?:\\s+(?:to|of|for|on|regarding))?\\s*(?:[:\u2013\u2014]|[\"\u201C\u201E](?=.)|\\bto\\b:?)\\s*[\"\u201C\u201E]?(?<title>.+?)[\"\u201D\u201C]?$");
@@ -34,6 +41,11 @@ record NoticeAbout(SourceState state, String text, String title) {
             var texts = reference.kept("nbib", tag.getKey());
             if (!texts.isEmpty()) {
                 return Optional.of(new NoticeAbout(tag.getValue(), String.join(" ", texts), title(reference)));
+            }
+        }
+        for (var kind : reference.kept("nbib", "PT")) {
+            if (NOTICES.contains(kind.toLowerCase(Locale.ROOT))) {
+                return Optional.of(new NoticeAbout(state(kind), "", title(reference)));
             }
         }
         var updates = reference.kept("csl-json", "update-to:json");
@@ -52,7 +64,7 @@ record NoticeAbout(SourceState state, String text, String title) {
     }
 
     private static SourceState state(String words) {
-        var small = words.toLowerCase(java.util.Locale.ROOT);
+        var small = words.toLowerCase(Locale.ROOT);
         return small.contains("concern")
                 ? SourceState.CONCERN
                 : small.contains("partial") || !(small.contains("retraction") || small.contains("withdrawal"))
@@ -65,7 +77,7 @@ record NoticeAbout(SourceState state, String text, String title) {
         var doi = Doi.within(text).map(Doi::key);
         var pmid = PUBMED.matcher(text);
         var number = pmid.find() ? Optional.of(pmid.group(1)) : Optional.<String>empty();
-        return Stream.<java.util.function.Predicate<Reference>>of(
+        return Stream.<Predicate<Reference>>of(
                         r -> doi.isPresent() && doi.equals(r.field(Field.DOI).map(Doi::key)),
                         r -> number.isPresent() && number.equals(r.field(Field.PMID)),
                         r -> !title.isEmpty() && Titles.alike(title, r.title()))

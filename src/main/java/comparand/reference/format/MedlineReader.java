@@ -119,7 +119,8 @@ final class MedlineReader {
         var title = tags.take("TI");
         var book = tags.take("BTI");
         tags.take("CTI").ifPresent(t -> draft.set(Field.COLLECTION_TITLE, unstopped(t.text())));
-        title.or(() -> book).ifPresent(t -> draft.title(unstopped(t.text())));
+        // works in other languages may have their own title alone
+        title.or(() -> book).or(() -> tags.take("TT")).ifPresent(t -> draft.title(unstopped(t.text())));
         if (title.isPresent()) {
             book.ifPresent(t -> draft.set(Field.CONTAINER_TITLE, unstopped(t.text())));
         }
@@ -135,6 +136,9 @@ final class MedlineReader {
         if (hasBook) {
             takeKind(tags, hasTitle ? MedlineWriter.CHAPTER : MedlineWriter.BOOK);
             return hasTitle ? "chapter" : "book";
+        }
+        if (takeKind(tags, MedlineWriter.CHAPTER)) {
+            return "chapter";
         }
         if (takeKind(tags, MedlineWriter.PREPRINT)) {
             return "article";
@@ -160,23 +164,34 @@ final class MedlineReader {
         return plain.endsWith(".") ? plain.substring(0, plain.length() - 1).strip() : plain;
     }
 
-    /** Authors and bodies in the order of the file; the short form behind a full name says it again. */
+    /** Authors and bodies in the order of the file; a short form that has its full name beside it says nothing new. */
     private void names(Draft draft, TaggedRecord tags) {
-        boolean afterFullName = false;
-        for (var tagged : tags.takeAll("FAU", "AU", "CN", "FED", "ED")) {
+        var names = tags.takeAll("FAU", "AU", "CN", "FED", "ED");
+        var full = names.stream()
+                .filter(t -> t.tag().startsWith("F"))
+                .flatMap(t -> MedlineName.full(Plain.text(t.text())).stream())
+                .toList();
+        for (var tagged : names) {
             var text = Plain.text(tagged.text());
-            boolean isFull = tagged.tag().equals("FAU") || tagged.tag().equals("FED");
-            boolean isShort = tagged.tag().equals("AU") || tagged.tag().equals("ED");
             if (text.matches("(?i)et\\.? al\\.?")) {
                 cut(tagged);
-            } else if (tagged.tag().equals("CN")) {
-                draft.author(text.isEmpty() ? Name.body("?") : Name.body(text));
-            } else if (!text.isEmpty() && !(isShort && afterFullName)) {
-                var name = isFull ? MedlineName.full(text) : MedlineName.brief(text);
-                name.ifPresent(tagged.tag().endsWith("ED") ? draft::editor : draft::author);
+                continue;
             }
-            afterFullName = isFull;
+            var name = switch (tagged.tag()) {
+                case "CN" -> Optional.of(text).filter(t -> !t.isEmpty()).map(Name::body);
+                case "FAU", "FED" -> MedlineName.full(text);
+                default -> MedlineName.brief(text).filter(n -> full.stream().noneMatch(f -> isShortOf(n, f)));
+            };
+            name.ifPresent(tagged.tag().endsWith("ED") ? draft::editor : draft::author);
         }
+    }
+
+    private static boolean isShortOf(Name brief, Name full) {
+        var initials = brief.initials();
+        return brief.last().equalsIgnoreCase(full.last())
+                && (initials.isEmpty()
+                        || full.initials().isEmpty()
+                        || initials.charAt(0) == full.initials().charAt(0));
     }
 
     private void cut(Tagged tagged) {
