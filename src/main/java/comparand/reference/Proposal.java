@@ -60,16 +60,16 @@ public record Proposal(String id, Found found, KindGuess kind, Optional<Held> he
     }
 
     private String status() {
-        return found.reference()
-                .notice()
-                .map(n -> n.word() + n.since().map(d -> " (" + d + ")").orElse(""))
-                .orElse(state());
+        return state()
+                + found.reference()
+                        .notice()
+                        .flatMap(Notice::since)
+                        .map(d -> " (" + d + ")")
+                        .orElse("");
     }
 
+    /** A preprint is current until an article takes its place, which a person says. */
     String state() {
-        return found.reference()
-                .notice()
-                .map(Notice::word)
-                .orElse(kind.kind() == SourceKind.PREPRINT ? "preprint" : "current");
+        return found.reference().notice().map(Notice::word).orElse("current");
     }
 }

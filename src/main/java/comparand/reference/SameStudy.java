@@ -15,10 +15,11 @@ import java.util.Optional;
  *
  * @param early what appeared first: the record that the line belongs in
  * @param reason as a clause
+ * @param isPreprint whether the early one is a preprint, which the other may replace
  * @param isSaid whether a record says it already
  * @param at where the line would go
  */
-public record SameStudy(String early, String whole, String reason, boolean isSaid, Span at) {
+public record SameStudy(String early, String whole, String reason, boolean isPreprint, boolean isSaid, Span at) {
 
     private static final int YEARS = 3;
 
@@ -76,7 +77,9 @@ public record SameStudy(String early, String whole, String reason, boolean isSai
         }
         var early = isFirst(a, b) ? a : b;
         var whole = early.equals(a) ? b : a;
-        return reason(early, whole).map(r -> new SameStudy(early.id, whole.id, r, isSaid(early, whole), early.at));
+        return reason(early, whole)
+                .map(r -> new SameStudy(
+                        early.id, whole.id, r, early.stage == Stage.PREPRINT, isSaid(early, whole), early.at));
     }
 
     /** The early form; of two articles the one with the smaller sample. */
@@ -145,6 +148,13 @@ public record SameStudy(String early, String whole, String reason, boolean isSai
                         at,
                         "`%s` may report the same study as `%s`: %s".formatted(early, whole, reason),
                         "one study in two reports would count twice",
-                        "if it does, write `same-study-as: %s` in sources/%s.yaml".formatted(whole, early)));
+                        "if it does, write `same-study-as: %s` in sources/%s.yaml%s"
+                                .formatted(
+                                        whole,
+                                        early,
+                                        isPreprint
+                                                ? "; if the article replaces it, `state: preprint` and `by: %s` under `status:`"
+                                                        .formatted(whole)
+                                                : "")));
     }
 }

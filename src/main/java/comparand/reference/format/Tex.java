@@ -11,11 +11,15 @@ import java.util.function.Consumer;
  */
 final class Tex {
 
+    /** No letter bears more, and damaged text might never end them. */
+    private static final int MOST_ACCENTS = 4;
+
     private final String tex;
     private final Consumer<String> unknown;
     private final StringBuilder out = new StringBuilder();
     private int at;
     private boolean inMathematics;
+    private int accents;
 
     private Tex(String tex, Consumer<String> unknown) {
         this.tex = tex;
@@ -107,6 +111,11 @@ final class Tex {
             endOfCommand();
             return sign;
         }
+        if (TexSigns.UNPRINTED.contains(" " + name + " ")) {
+            blanks();
+            skipGroup();
+            return "";
+        }
         if (TexSigns.NO_TEXT.contains(" " + name + " ")) {
             blanks();
             return "";
@@ -130,6 +139,21 @@ final class Tex {
         }
     }
 
+    private void skipGroup() {
+        int depth = 0;
+        while (at < tex.length()) {
+            char c = tex.charAt(at);
+            depth += c == '{' ? 1 : c == '}' ? -1 : 0;
+            if (depth < 0 || (depth == 0 && c != '}')) {
+                return;
+            }
+            at++;
+            if (depth == 0) {
+                return;
+            }
+        }
+    }
+
     /** The letter an accent stands over: the next sign, a group, or a dotless letter. */
     private String accented(String accent) {
         blanks();
@@ -139,7 +163,9 @@ final class Tex {
             depth++;
             blanks();
         }
+        accents++;
         var letter = letter();
+        accents--;
         for (; depth > 0 && at < tex.length() && tex.charAt(at) == '}'; depth--) {
             at++;
         }
@@ -153,7 +179,7 @@ final class Tex {
         if (at >= tex.length() || tex.charAt(at) == '}') {
             return Optional.empty();
         }
-        if (tex.charAt(at) != '\\') {
+        if (tex.charAt(at) != '\\' || accents >= MOST_ACCENTS) {
             int point = tex.codePointAt(at);
             at += Character.charCount(point);
             return Optional.of(Character.toString(point));

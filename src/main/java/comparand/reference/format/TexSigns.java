@@ -27,9 +27,12 @@ final class TexSigns {
     /** Commands that set type or do nothing to the text. */
     static final String NO_TEXT =
             " emph em it bf sl sc rm sf tt textit textbf textsl textsc textrm textsf texttt textnormal"
-                    + " textup textmd mbox hbox text mathrm mathit mathbf mathsf mathtt mathcal boldsymbol protect relax noopsort"
+                    + " textup textmd mbox hbox text mathrm mathit mathbf mathsf mathtt mathcal boldsymbol protect relax"
                     + " ensuremath uppercase lowercase MakeUppercase MakeLowercase normalfont itshape bfseries upshape scshape"
                     + " left right displaystyle textstyle nolinebreak nobreak bibinfo ";
+
+    /** Commands whose argument is for sorting and is not printed. */
+    static final String UNPRINTED = " noopsort ";
 
     static final Map<String, String> SIGNS = Map.ofEntries(
             Map.entry("ss", "ß"),
@@ -101,8 +104,8 @@ final class TexSigns {
             Map.entry("infty", "∞"),
             Map.entry("to", "→"),
             Map.entry("rightarrow", "→"),
-            Map.entry("log", "log"),
-            Map.entry("ln", "ln"),
+            Map.entry("log", "log "),
+            Map.entry("ln", "ln "),
             Map.entry("ldots", "…"),
             Map.entry("dots", "…"),
             Map.entry("textellipsis", "…"),

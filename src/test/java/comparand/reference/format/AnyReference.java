@@ -90,7 +90,8 @@ final class AnyReference {
     Arbitrary<Reference> references() {
         var rest = Combinators.combine(dates().optional(), notices().optional(), kept())
                 .as(Rest::new);
-        return Arbitraries.of(requireNonNull(TYPES.get(format)).stream().sorted().toList())
+        return Arbitraries.of(
+                        requireNonNull(TYPES.get(format)).stream().sorted().toList())
                 .flatMap(type -> Combinators.combine(
                                 text(),
                                 names(true),
@@ -168,18 +169,19 @@ final class AnyReference {
 
     private Arbitrary<List<Kept>> kept() {
         boolean once = format == ReferenceFormat.BIBTEX || format == ReferenceFormat.CSL_JSON;
-        return Arbitraries.subsetOf(Set.copyOf(requireNonNull(KEPT.get(format)))).flatMap(tags -> {
-            Arbitrary<List<Kept>> all = Arbitraries.just(List.of());
-            for (var tag : tags.stream().sorted().toList()) {
-                var texts = text().list().ofMinSize(1).ofMaxSize(once ? 1 : 3);
-                all = Combinators.combine(all, texts).as((before, t) -> {
-                    var next = new ArrayList<>(before);
-                    next.add(new Kept(format.word(), tag, t));
-                    return next;
+        return Arbitraries.subsetOf(Set.copyOf(requireNonNull(KEPT.get(format))))
+                .flatMap(tags -> {
+                    Arbitrary<List<Kept>> all = Arbitraries.just(List.of());
+                    for (var tag : tags.stream().sorted().toList()) {
+                        var texts = text().list().ofMinSize(1).ofMaxSize(once ? 1 : 3);
+                        all = Combinators.combine(all, texts).as((before, t) -> {
+                            var next = new ArrayList<>(before);
+                            next.add(new Kept(format.word(), tag, t));
+                            return next;
+                        });
+                    }
+                    return all;
                 });
-            }
-            return all;
-        });
     }
 
     private Arbitrary<Map<Field, String>> fields(String type) {
