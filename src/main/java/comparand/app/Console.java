@@ -32,6 +32,12 @@ final class Console {
         out.print(text);
     }
 
+    /** A question; the cursor stays behind it. */
+    void ask(String question) {
+        out.print(question);
+        out.flush();
+    }
+
     void complain(String text) {
         err.println(text);
     }

@@ -1,6 +1,9 @@
 package comparand.app;
 
 import comparand.diag.Suggest;
+import java.io.BufferedReader;
+import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -44,11 +47,15 @@ import picocli.CommandLine.UnmatchedArgumentException;
             PlanCommand.class,
             RequestsCommand.class,
             CatalogueCommand.class,
-            ReferencesCommand.class,
-            StartCommand.class
+            StartCommand.class,
+            IntakeCommand.class,
+            AddCommand.class,
+            SecondCommand.class,
+            ReferencesCommand.class
         })
 final class Main implements Runnable {
 
+    private final BufferedReader input;
     private final Console console;
     private final LocalDate today;
     private boolean written;
@@ -56,7 +63,8 @@ final class Main implements Runnable {
     @Spec
     private CommandSpec spec;
 
-    private Main(Console console, LocalDate today) {
+    private Main(BufferedReader input, Console console, LocalDate today) {
+        this.input = input;
         this.console = console;
         this.today = today;
     }
@@ -64,7 +72,7 @@ final class Main implements Runnable {
     public static void main(String[] args) {
         var out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         var err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
-        int code = run(args, out, err, today(System.getenv()));
+        int code = run(args, System.in, out, err, today(System.getenv()));
         out.flush();
         err.flush();
         System.exit(code);
@@ -72,10 +80,14 @@ final class Main implements Runnable {
 
     /** Runs one command; the streams and the day are given, so that tests can run the whole tool in memory. */
     static int run(String[] args, PrintStream out, PrintStream err, LocalDate today) {
+        return run(args, InputStream.nullInputStream(), out, err, today);
+    }
+
+    static int run(String[] args, InputStream in, PrintStream out, PrintStream err, LocalDate today) {
         // numbers are written alike wherever the tool runs
         Locale.setDefault(Locale.ROOT);
         var console = new Console(out, err);
-        var main = new Main(console, today);
+        var main = new Main(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)), console, today);
         var commands = new CommandLine(main);
         commands.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
@@ -131,6 +143,11 @@ final class Main implements Runnable {
         return epoch != null && epoch.matches("\\d{1,12}")
                 ? LocalDate.ofInstant(Instant.ofEpochSecond(Long.parseLong(epoch)), ZoneOffset.UTC)
                 : LocalDate.now(ZoneOffset.UTC);
+    }
+
+    /** What is typed at the terminal. */
+    BufferedReader input() {
+        return input;
     }
 
     Console console() {

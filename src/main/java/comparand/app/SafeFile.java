@@ -18,6 +18,10 @@ final class SafeFile {
     private SafeFile() {}
 
     static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    static void write(Path file, byte[] content) throws IOException {
         var target = file.toAbsolutePath();
         var folder = target.getParent();
         if (folder == null) {
@@ -30,7 +34,7 @@ final class SafeFile {
         try {
             try (var channel = FileChannel.open(
                     fresh, StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE)) {
-                var bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+                var bytes = ByteBuffer.wrap(content);
                 while (bytes.hasRemaining()) {
                     channel.write(bytes);
                 }

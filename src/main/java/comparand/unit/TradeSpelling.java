@@ -68,6 +68,11 @@ public final class TradeSpelling {
 
     private TradeSpelling() {}
 
+    /** The spellings most often met, for lists to choose from. */
+    public static List<String> usual() {
+        return USUAL;
+    }
+
     /** A unit as written, or why it is none. Positions count within the text as written. */
     public static Parsed<Unit> read(String written) {
         var text = written.strip();

@@ -31,6 +31,7 @@ final class Floors {
         room("document.publication", "document", "document.chart", "document.talk", "document.result");
         room("document.result");
         room("document.record");
+        room("document.form", "document");
         // floor 1
         room("unit", "diag").with("org.apache.commons.numbers.fraction");
         room("flow", "diag");
@@ -43,13 +44,15 @@ final class Floors {
         // floor 4: the stages see the floors below them, and never each other
         stage("read", "model.template", "read.yaml", "read.csv", "read.workbook");
         room("read.csv", "model", "model.library", "diag").with("de.siegmar.fastcsv");
-        room("read.yaml", "model.library", "model.template", "unit", "diag")
+        room("read.yaml", "model.library", "model.template", "document.record", "unit", "flow", "diag")
                 .with("org.snakeyaml.engine", "com.fasterxml.jackson.databind");
-        room("read.workbook", "model", "unit", "diag").with("org.apache.poi", "org.xml.sax", "javax.xml.parsers");
+        room("read.workbook", "model", "unit", "flow", "diag")
+                .with("org.apache.poi", "org.xml.sax", "javax.xml.parsers");
         room("read.proposal", "read.csv", "read.workbook", "model", "model.library", "metric", "unit", "diag");
         stage("check");
-        room("reference", "model", "model.library", "document.record", "diag").with("org.apache.commons.text");
+        room("reference", "model.library", "document.record", "diag").with("org.apache.commons.text");
         room("reference.format", "reference", "model.library", "diag").with("com.fasterxml.jackson");
+        stage("intake", "document", "document.form", "document.record");
         stage("study", "study.quality");
         room("study.quality", "metric", "unit");
         stage("normalise");
@@ -109,7 +112,7 @@ final class Floors {
         room("write", "document");
         room("write.office", "document").with("org.apache.poi");
         room("write.json", "document.result").with("com.fasterxml.jackson");
-        room("write.xlsx", "write", "write.chart", "write.office", "document", "document.chart")
+        room("write.xlsx", "write", "write.chart", "write.office", "document", "document.chart", "document.form")
                 .with("org.apache.poi", "org.openxmlformats.schemas");
         room("write.pdf", "write", "write.figure", "document", "document.chart")
                 .with("com.lowagie", "javax.xml.stream");
