@@ -113,16 +113,8 @@ final class RecordFiles {
             }
         });
         if (findings.stream().noneMatch(Diagnostic::stops)) {
-            var trial = new Library(
-                    library.devices(),
-                    sources,
-                    library.studies(),
-                    library.dossiers(),
-                    library.catalogue(),
-                    library.data(),
-                    library.fingerprints());
             // a finding on what was there before is told by a check of the library
-            Checker.check(trial, today).findings().stream()
+            Checker.check(library.withSources(sources), today).findings().stream()
                     .flatMap(f -> told(f, taken, places).stream())
                     .forEach(findings::add);
         }

@@ -44,6 +44,7 @@ final class StartCommand implements Callable<Integer> {
             "metrics/example-metric.yaml",
             "studies/example-bench/study.yaml",
             "studies/example-bench/runs.csv",
+            "screening/example.yaml",
             "dossiers/example.yaml");
 
     /** What the reports of a new library contain, to be changed there. */

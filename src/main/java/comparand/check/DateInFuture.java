@@ -31,6 +31,9 @@ final class DateInFuture implements Rule {
                 value.was().ifPresent(w -> after(w.until(), today, findings));
             }
         }
+        context.library().screenings().values().stream()
+                .flatMap(log -> log.searches().stream())
+                .forEach(search -> after(search.on(), today, findings));
         for (var dossier : context.dossiers()) {
             after(dossier.asOf(), today, findings);
             after(dossier.fixed(), dossier.asOf().value(), findings);

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.TreeSet;
 
 /**
- * What it checks: a dossier that names a device, study, source, value or metric the library does not hold.
+ * What it checks: a dossier that names a device, study, source, value, log of screening or metric the library does not hold.
  *
  * <p>Why it matters: a misspelt name would quietly leave something out of the report.
  *
@@ -51,6 +51,7 @@ final class DossierNamesUnknown implements Rule {
                     findings);
             names(dossier.studies(), library.studies().keySet(), "study", findings);
             names(dossier.sources(), library.sources().keySet(), "source", findings);
+            names(dossier.screening().stream().toList(), library.screenings().keySet(), "log of screening", findings);
             names(
                     dossier.questions().stream().map(QuestionRecord::metric).toList(),
                     library.catalogue().ids(),

@@ -4,13 +4,15 @@ import comparand.diag.Located;
 import comparand.model.library.LeaveOutRecord;
 import comparand.model.library.PartRecord;
 import comparand.model.library.ScenarioRecord;
+import comparand.model.library.ScreenedRecord;
+import comparand.model.library.SearchRecord;
 import comparand.model.library.WeightRecord;
 import java.util.HashSet;
 import java.util.List;
 
 /**
  * What it checks: a device, study, source or value that one list of a dossier names twice, or a tolerance, a cost or
- * a weight set twice; a metric or a step that a study file names twice; a part that a device names twice.
+ * a weight set twice; a metric or a step that a study file names twice; a part that a device names twice; a search or a record of a log of screening.
  *
  * <p>Why it matters: its results would stand in the report twice, and count twice; of two statements one would win in
  * silence.
@@ -61,6 +63,10 @@ final class NamedTwice implements Rule {
                     names(file.gives(), COUNTED, findings);
                     names(file.groupedBy(), SILENT, findings);
                 });
+        context.library().screenings().values().forEach(log -> {
+            names(log.searches().stream().map(SearchRecord::id).toList(), SILENT, findings);
+            names(log.records().stream().map(ScreenedRecord::id).toList(), SILENT, findings);
+        });
         context.library()
                 .devices()
                 .values()

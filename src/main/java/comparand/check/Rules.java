@@ -54,6 +54,9 @@ final class Rules {
             new LabelUnit(),
             new LimitsUnit(),
             new InventedReference(),
+            // screening
+            new ScreeningNames(),
+            new FlowCounts(),
             // dossiers and studies
             new MarginMissing(),
             new MarginUnit(),

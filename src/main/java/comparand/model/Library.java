@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import comparand.metric.Catalogue;
 import comparand.model.library.DeviceRecord;
 import comparand.model.library.DossierRecord;
+import comparand.model.library.ScreeningRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StudyRecord;
 import comparand.model.library.ValueRecord;
@@ -26,6 +27,7 @@ public record Library(
         SortedMap<String, DeviceRecord> devices,
         SortedMap<String, SourceRecord> sources,
         SortedMap<String, StudyRecord> studies,
+        SortedMap<String, ScreeningRecord> screenings,
         SortedMap<String, DossierRecord> dossiers,
         Catalogue catalogue,
         SortedMap<String, RowSource> data,
@@ -36,6 +38,7 @@ public record Library(
         devices = copy(devices);
         sources = copy(sources);
         studies = copy(studies);
+        screenings = copy(screenings);
         dossiers = copy(dossiers);
         data = copy(data);
         fingerprints = copy(fingerprints);
@@ -43,6 +46,11 @@ public record Library(
 
     private static <V> SortedMap<String, V> copy(SortedMap<String, V> map) {
         return Collections.unmodifiableSortedMap(new TreeMap<>(map));
+    }
+
+    /** The same with other sources, to see what would become of them. */
+    public Library withSources(SortedMap<String, SourceRecord> others) {
+        return new Library(devices, others, studies, screenings, dossiers, catalogue, data, fingerprints);
     }
 
     public Optional<DeviceRecord> device(String id) {
@@ -55,6 +63,11 @@ public record Library(
 
     public Optional<SourceRecord> source(String id) {
         return Optional.ofNullable(sources.get(id));
+    }
+
+    /** The log that a dossier names. */
+    public Optional<ScreeningRecord> screening(DossierRecord dossier) {
+        return dossier.screening().flatMap(s -> Optional.ofNullable(screenings.get(s.value())));
     }
 
     /** All published values with their sources, by source and then in file order. */

@@ -9,6 +9,7 @@ import comparand.model.RowSource;
 import comparand.model.library.DeviceRecord;
 import comparand.model.library.DossierRecord;
 import comparand.model.library.MetricRecord;
+import comparand.model.library.ScreeningRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StudyRecord;
 import comparand.read.yaml.Binder;
@@ -23,7 +24,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 
-/** Reads a library folder: devices, sources, metrics, studies with their raw data, and dossiers. */
+/** Reads a library folder: devices, sources, metrics, studies with their raw data, logs of screening, and dossiers. */
 public final class LibraryReader {
 
     private final Path root;
@@ -52,6 +53,7 @@ public final class LibraryReader {
         var devices = folder("devices", DeviceRecord.class, DeviceRecord::device);
         var sources = folder("sources", SourceRecord.class, SourceRecord::source);
         var metrics = folder("metrics", MetricRecord.class, MetricRecord::metric);
+        var screenings = folder("screening", ScreeningRecord.class, ScreeningRecord::screening);
         var dossiers = folder("dossiers", DossierRecord.class, DossierRecord::dossier);
         var studies = studies();
         var catalogue = DeclaredMetrics.catalogue(metrics.values(), findings);
@@ -63,7 +65,8 @@ public final class LibraryReader {
                     "records lie in devices/, sources/, studies/ and dossiers/ as files ending in .yaml",
                     "give the folder above them, or write a new library with `comparand start DIR`"));
         }
-        return Outcome.of(new Library(devices, sources, studies, dossiers, catalogue, data, fingerprints), findings);
+        return Outcome.of(
+                new Library(devices, sources, studies, screenings, dossiers, catalogue, data, fingerprints), findings);
     }
 
     private <T extends Record> SortedMap<String, T> folder(

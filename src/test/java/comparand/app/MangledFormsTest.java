@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.Arrays;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -108,7 +109,12 @@ final class MangledFormsTest {
             switch (random.nextInt(12)) {
                 case 0 -> book.removeSheetAt(book.getSheetIndex(sheet));
                 case 1 -> damageHeading(sheet, random);
-                case 2 -> sheet.removeRow(sheet.getRow(random.nextInt(6)));
+                case 2 -> {
+                    var row = sheet.getRow(random.nextInt(6));
+                    if (row != null) {
+                        sheet.removeRow(row);
+                    }
+                }
                 case 3 -> sheet.shiftRows(4, sheet.getLastRowNum(), 1 + random.nextInt(3));
                 default -> damageCell(book, sheet, random);
             }
@@ -157,7 +163,7 @@ final class MangledFormsTest {
     private static void damageFile(Path form, Random random) throws IOException {
         var bytes = Files.readAllBytes(form);
         if (random.nextInt(3) == 0) {
-            Files.write(form, java.util.Arrays.copyOf(bytes, random.nextInt(bytes.length)));
+            Files.write(form, Arrays.copyOf(bytes, random.nextInt(bytes.length)));
             return;
         }
         for (int i = 0; i < 1 + random.nextInt(20); i++) {

@@ -72,6 +72,12 @@ class ReferencesCommandTest {
         return Files.writeString(folder.resolve(name), text);
     }
 
+    private static int sources() throws IOException {
+        try (var files = Files.list(DEMO.resolve("sources"))) {
+            return (int) files.count();
+        }
+    }
+
     @Test
     void theFilesOfTheDemoProposeItsOwnSourcesAndNothingElse() throws IOException {
         var run = imported(DEMO, demoFiles());
@@ -239,7 +245,7 @@ class ReferencesCommandTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"ris", "nbib", "bibtex", "csl-json"})
-    void whatIsExportedIsKnownAgainAndSaysThatItIsInventedAndWithdrawn(String format) {
+    void whatIsExportedIsKnownAgainAndSaysThatItIsInventedAndWithdrawn(String format) throws IOException {
         var out = folder.resolve("all." + format);
         var run = CommandLineUse.run("references", "export", "evidence", "--format", format, "--out", out.toString());
         assertThat(run.code()).as(run.err()).isZero();
@@ -249,49 +255,10 @@ class ReferencesCommandTest {
         assertThat(printed.out()).contains("Invented data").contains("Status: retracted (2022-05)");
         var again = imported(DEMO, List.of(out));
         assertThat(again.err()).isEmpty();
-        assertThat(again.out().lines().filter(l -> l.startsWith("- "))).hasSize(12);
+        assertThat(again.out().lines().filter(l -> l.startsWith("- "))).hasSize(sources());
         assertThat(again.out().lines().filter(l -> l.startsWith("+ "))).isEmpty();
         assertThat(CommandLineUse.run("references", "export", "evidence", "--format", format, "--out", out.toString())
                         .code())
                 .isEqualTo(Exit.STOPPED);
-    }
-
-    @Test
-    void vancouverTextSaysWhatIsWithdrawn() {
-        var run = CommandLineUse.run(
-                "references", "export", "evidence", "--format", "vancouver", "--source", "farrow-2019,bonvale-2022");
-
-        assertThat(run.out().lines())
-                .containsExactly(
-                        "Invented data: these works do not exist.",
-                        "1. Bonvale R, Tarn E. Removal of gas bubbles by two oxygenators with integral filters. Invented Archives of"
-                                + " Circulatory Support. 2022;5:112–9.",
-                        "2. Farrow D. Minimal haemolysis with a plasma-tight membrane. Invented Archives of Circulatory Support."
-                                + " 2019;2:9–14. [retracted 2022-05: notice of 2022-05: raw data could not be produced]");
-    }
-
-    @Test
-    void wrongUseIsSaid() {
-        assertThat(CommandLineUse.run("references", "export", "evidence", "--format", "word")
-                        .code())
-                .isEqualTo(Exit.USAGE);
-        assertThat(CommandLineUse.run("references", "import", "x.ris").code()).isEqualTo(Exit.USAGE);
-        assertThat(PrintedFinding.in(CommandLineUse.run(
-                                        "references", "export", "evidence", "--format", "ris", "--source", "farow-2019")
-                                .err())
-                        .get(0)
-                        .fix())
-                .contains("farrow-2019");
-        assertThat(CommandLineUse.run(
-                                "references",
-                                "export",
-                                "evidence",
-                                "--format",
-                                "ris",
-                                "--out",
-                                "evidence/sources/x.ris")
-                        .code())
-                .isEqualTo(Exit.STOPPED);
-        assertThat(CommandLineUse.run("references").out()).contains("import", "export", "check");
     }
 }

@@ -146,7 +146,7 @@ final class SecondReaderTest {
                     Map.of(
                             "agreed value", "90.4",
                             "settled by", "AB and CD",
-                            "settled on", "2026-11-21",
+                            "settled on", "2026-11-20",
                             "reason", "wrong row",
                             "in words", "94.0 stands in the row for number"));
         });
@@ -154,7 +154,7 @@ final class SecondReaderTest {
 
         assertThat(Files.readString(library.resolve(RECORD)))
                 .contains(
-                        "settled: {by: AB and CD, on: 2026-11-21, reason: \"wrong row: 94.0 stands in the row for number\"}");
+                        "settled: {by: AB and CD, on: 2026-11-20, reason: \"wrong row: 94.0 stands in the row for number\"}");
         assertThat(CommandLineUse.run("check", library.toString()).out()).doesNotContain("readers-disagree");
     }
 

@@ -9,19 +9,24 @@ import comparand.document.Look;
 import comparand.document.Section;
 import comparand.document.chart.Area;
 import comparand.document.chart.Axis;
-import comparand.document.chart.Chart;
+import comparand.document.chart.Diagram;
+import comparand.document.chart.Diagram.Card;
+import comparand.document.chart.Diagram.Step;
 import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Rule;
 import comparand.document.chart.Series;
 import comparand.document.chart.Trace;
+import comparand.support.BookRows;
 import comparand.support.Built;
 import comparand.support.DemoCharts;
 import comparand.support.PdfConformance;
 import comparand.support.ReadBack;
 import comparand.support.TaggedPdf;
 import comparand.write.pdf.PdfDocumentWriter;
+import comparand.write.xlsx.WorkbookWriter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -63,6 +68,34 @@ class FigureOnPageTest {
                         .flatMap(e -> e.all("Caption").stream())
                         .map(TaggedPdf.Element::text))
                 .containsExactly("Pressure drop at 1.0 L/min");
+    }
+
+    @Test
+    @DisplayName("a page with boxes and arrows keeps the standards; on a sheet the boxes are cells with their words")
+    void boxes() throws IOException {
+        var diagram = new Diagram(
+                "boxes",
+                "Where the records went.",
+                "Found 5; excluded 2; included 3.",
+                List.of(
+                        new Step(
+                                "First",
+                                new Card(List.of("Found (n = 5)")),
+                                Optional.of(new Card(List.of("Out (n = 2)")))),
+                        new Step("Then", new Card(List.of("In (n = 3)")), Optional.empty())),
+                List.of("A note."));
+        var page = written(Document.Form.PAGES, List.of(new Block.Graph(diagram, "Its caption")));
+        var sheet = folder.resolve("boxes.xlsx");
+        try (var out = Files.newOutputStream(sheet)) {
+            new WorkbookWriter()
+                    .write(document(Document.Form.WORKBOOK, List.of(new Block.Graph(diagram, "Its caption"))), out);
+        }
+
+        assertThat(PdfConformance.againstUa1(page)).isEmpty();
+        assertThat(PdfConformance.againstA2a(page)).isEmpty();
+        assertThat(BookRows.beside(sheet))
+                .containsSubsequence(
+                        "Its caption", "First", "Found (n = 5)", "→ Out (n = 2)", "Then", "In (n = 3)", "A note.");
     }
 
     @Test
@@ -110,6 +143,14 @@ class FigureOnPageTest {
     }
 
     private Path written(Document.Form form, List<Block> blocks) throws IOException {
+        var file = folder.resolve(form + ".pdf");
+        try (var out = Files.newOutputStream(file)) {
+            new PdfDocumentWriter().write(document(form, blocks), out);
+        }
+        return file;
+    }
+
+    private static Document document(Document.Form form, List<Block> blocks) {
         var edition = new Edition(
                 "A title",
                 "A question",
@@ -121,18 +162,10 @@ class FigureOnPageTest {
                 List.of(),
                 List.of("A caution"),
                 "en");
-        var file = folder.resolve(form + ".pdf");
-        try (var out = Files.newOutputStream(file)) {
-            new PdfDocumentWriter()
-                    .write(
-                            new Document(
-                                    "any", form, edition, Look.PLAIN, List.of(new Section("One", "A chapter", blocks))),
-                            out);
-        }
-        return file;
+        return new Document("any", form, edition, Look.PLAIN, List.of(new Section("One", "A chapter", blocks)));
     }
 
-    private static Chart chart() {
+    private static Plot chart() {
         var marks = Arrays.stream(Mark.values()).filter(m -> m != Mark.NONE).toList();
         var series = new ArrayList<Series>();
         for (int i = 0; i < marks.size(); i++) {
@@ -160,6 +193,6 @@ class FigureOnPageTest {
                 List.of(),
                 List.of(new Rule(true, 50, Trace.DASHED, Rule.Extent.WHOLE, "50")),
                 series);
-        return new Chart("pressure", "Pressure drop", WORDS, List.of(panel), List.of(), List.of("6 units each"));
+        return new Plot("pressure", "Pressure drop", WORDS, List.of(panel), List.of(), List.of("6 units each"));
     }
 }

@@ -31,6 +31,9 @@ final class Sheets {
             "Cost of a case",
             "Weights",
             "Weights varied",
+            "Flow of records",
+            "Searches",
+            "Screening",
             "Sources",
             "Set aside",
             "Findings",
@@ -42,6 +45,8 @@ final class Sheets {
         return SHEETS.stream()
                 .filter(s -> !s.equals("Cost of a case")
                         || !results.get("costs").get("lines").isEmpty())
+                .filter(s ->
+                        !List.of("Flow of records", "Searches", "Screening").contains(s) || results.has("screening"))
                 .filter(s -> !s.startsWith("Weights") || results.has("weights"))
                 .toList();
     }

@@ -163,7 +163,8 @@ class WorkbookTest {
                 assertThat(area.getFirstRow()).isZero();
                 assertThat(area.getFirstColumn()).isZero();
                 assertThat(area.getLastRow()).isEqualTo(sheet.getLastRowNum());
-                assertThat(area.getLastColumn()).isBetween(4, sheet.getRow(0).getLastCellNum() - 1);
+                int last = sheet.getRow(0).getLastCellNum() - 1;
+                assertThat(area.getLastColumn()).isBetween(Math.min(4, last), last);
             }
         });
     }

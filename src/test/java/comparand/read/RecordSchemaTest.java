@@ -87,6 +87,7 @@ class RecordSchemaTest {
             case "devices" -> schema("device.schema.json");
             case "sources" -> schema("source.schema.json");
             case "metrics" -> schema("metric.schema.json");
+            case "screening" -> schema("screening.schema.json");
             case "dossiers" -> schema("dossier.schema.json");
             default -> schema("study.schema.json");
         };

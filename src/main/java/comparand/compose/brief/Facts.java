@@ -218,7 +218,23 @@ final class Facts {
 
     /** Numbers as locators use them. */
     String sources() {
-        return results.sources().stream().map(this::source).collect(Collectors.joining("; ")) + ".";
+        var listed = results.sources().stream().map(this::source).collect(Collectors.joining("; ")) + ".";
+        return results.screening()
+                .map(s -> s.flow())
+                .map(f -> run.words()
+                        .say(
+                                "committee.screening",
+                                "sources",
+                                listed,
+                                "found",
+                                String.valueOf(f.identified()),
+                                "assessed",
+                                String.valueOf(f.assessed()),
+                                "reports",
+                                String.valueOf(f.reports()),
+                                "studies",
+                                String.valueOf(f.studies())))
+                .orElse(listed);
     }
 
     private String source(SourceResult s) {

@@ -3,10 +3,10 @@ package comparand.compose.figure;
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
 import comparand.document.chart.Axis;
-import comparand.document.chart.Chart;
 import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Series;
 import comparand.document.chart.Series.Point;
 import comparand.document.chart.Trace;
@@ -44,7 +44,7 @@ final class CaseStrip {
     }
 
     /** One figure for each clinical study, and none unless the dossier lets single cases be seen. */
-    static List<Chart> of(Run run, Metric metric) {
+    static List<Plot> of(Run run, Metric metric) {
         if (!run.dossier().showsCases()) {
             return List.of();
         }
@@ -78,7 +78,7 @@ final class CaseStrip {
         return c.summary() instanceof Summary.Sampled s ? s.each() : List.of();
     }
 
-    private Chart chart() {
+    private Plot chart() {
         var names = new ArrayList<String>();
         var dots = new ArrayList<Point>();
         var means = new ArrayList<Point>();
@@ -116,13 +116,13 @@ final class CaseStrip {
                 List.of(
                         new Series(say("figure.series.case"), Mark.SMALL_DOT, Trace.NONE, Ink.TEAL, dots, ""),
                         new Series(say("figure.series.centre"), Mark.FILLED_CIRCLE, Trace.NONE, Ink.INK, means, "")));
-        return new Chart(
+        return new Plot(
                 "cases-" + metric.id() + "-" + study,
                 message(),
                 alternative(),
                 List.of(panel),
                 panel.series().stream()
-                        .map(s -> new Chart.KeyEntry(s.mark(), Trace.NONE, s.ink(), s.name()))
+                        .map(s -> new Plot.KeyEntry(s.mark(), Trace.NONE, s.ink(), s.name()))
                         .toList(),
                 notes());
     }

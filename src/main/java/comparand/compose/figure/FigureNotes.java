@@ -1,10 +1,10 @@
 package comparand.compose.figure;
 
 import comparand.compose.text.Run;
-import comparand.document.chart.Chart.KeyEntry;
 import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot.KeyEntry;
 import comparand.document.chart.Series;
 import comparand.document.chart.Trace;
 import comparand.metric.Role;

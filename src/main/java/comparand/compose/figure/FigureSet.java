@@ -3,6 +3,8 @@ package comparand.compose.figure;
 import comparand.compose.text.Run;
 import comparand.document.Edition;
 import comparand.document.chart.Chart;
+import comparand.document.chart.Diagram;
+import comparand.document.chart.Plot;
 import comparand.metric.Metric;
 import comparand.model.Comparand;
 import comparand.model.Comparison;
@@ -12,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** All figures of a run, in the order of the dossier's questions; documents pick from them by kind and metric. */
 public final class FigureSet {
@@ -35,7 +38,7 @@ public final class FigureSet {
      *
      * @param metric the id of its metric
      */
-    public record Entry(Kind kind, String metric, Chart chart) {}
+    public record Entry(Kind kind, String metric, Plot chart) {}
 
     private final Run run;
     private final List<Entry> entries = new ArrayList<>();
@@ -56,7 +59,7 @@ public final class FigureSet {
         FittedLines.of(run, metric).ifPresent(c -> add(Kind.LINE, metric, c));
     }
 
-    private void add(Kind kind, Metric metric, Chart chart) {
+    private void add(Kind kind, Metric metric, Plot chart) {
         entries.add(new Entry(kind, metric.id(), chart));
     }
 
@@ -82,13 +85,23 @@ public final class FigureSet {
         return List.copyOf(entries);
     }
 
-    /** Every chart. */
-    public List<Chart> all() {
+    /** The way of the records from search to report, where a log of screening was kept. */
+    public Optional<Diagram> screening() {
+        return ScreeningDiagram.of(run);
+    }
+
+    /** Every figure in the order of printing: how the sources were found, then what they and we say. */
+    public Stream<Chart> charts() {
+        return Stream.concat(screening().stream(), all().stream());
+    }
+
+    /** Every plot. */
+    public List<Plot> all() {
         return entries.stream().map(Entry::chart).toList();
     }
 
     /** The charts of a kind for a metric; of bench and cases one each, the one with the dossier's first pair first. */
-    public List<Chart> of(Kind kind, String metric) {
+    public List<Plot> of(Kind kind, String metric) {
         return entries.stream()
                 .filter(e -> e.kind() == kind && e.metric().equals(metric))
                 .map(Entry::chart)
@@ -96,7 +109,7 @@ public final class FigureSet {
     }
 
     /** The first of them. */
-    public Optional<Chart> find(Kind kind, String metric) {
+    public Optional<Plot> find(Kind kind, String metric) {
         return of(kind, metric).stream().findFirst();
     }
 
@@ -106,12 +119,12 @@ public final class FigureSet {
         stamp.add(edition.title());
         stamp.add(edition.imprint(" · "));
         var note = String.join(" · ", stamp);
-        return all().stream().map(c -> withNote(c, note)).toList();
+        return charts().map(c -> withNote(c, note)).toList();
     }
 
     private static Chart withNote(Chart chart, String note) {
         var notes = new ArrayList<>(chart.notes());
         notes.add(note);
-        return new Chart(chart.id(), chart.message(), chart.alternative(), chart.panels(), chart.key(), notes);
+        return chart.withNotes(notes);
     }
 }

@@ -3,9 +3,9 @@ package comparand.compose.figure;
 import comparand.compose.results.LineResults;
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
-import comparand.document.chart.Chart;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Ribbon;
 import comparand.document.chart.Series;
 import comparand.document.chart.Series.Point;
@@ -38,7 +38,7 @@ final class FittedLines {
     }
 
     /** Empty for a metric that no line gives. */
-    static Optional<Chart> of(Run run, Metric metric) {
+    static Optional<Plot> of(Run run, Metric metric) {
         var lines = new LinkedHashMap<Comparand, FittedLine>();
         for (var device : run.dossier().devices()) {
             run.compared().matched().evidence().localResults().stream()
@@ -54,7 +54,7 @@ final class FittedLines {
         return c.summary() instanceof Summary.Estimated e ? e.line() : Optional.empty();
     }
 
-    private Chart chart() {
+    private Plot chart() {
         var ribbons = new ArrayList<Ribbon>();
         var series = new ArrayList<Series>();
         var across = new ArrayList<Double>();
@@ -89,7 +89,7 @@ final class FittedLines {
                 ribbons,
                 List.of(),
                 series);
-        return new Chart("line-" + metric.id(), message(), alternative(), List.of(panel), List.of(), notes());
+        return new Plot("line-" + metric.id(), message(), alternative(), List.of(panel), List.of(), notes());
     }
 
     private static List<Point> points(LineResult line) {

@@ -2,10 +2,10 @@ package comparand.compose.figure;
 
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
-import comparand.document.chart.Chart;
 import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Ribbon;
 import comparand.document.chart.Rule;
 import comparand.document.chart.Series;
@@ -57,7 +57,7 @@ final class FlowCurve {
     }
 
     /** Empty unless some device was measured at two flows. */
-    static Optional<Chart> of(Run run, Metric metric) {
+    static Optional<Plot> of(Run run, Metric metric) {
         return run.library()
                 .catalogue()
                 .condition(FLOW)
@@ -124,7 +124,7 @@ final class FlowCurve {
         return labelledMaximum(device).filter(max -> at > max * (1 + ROUNDED)).isPresent();
     }
 
-    private Chart chart() {
+    private Plot chart() {
         var ribbons = new ArrayList<Ribbon>();
         var rules = new ArrayList<Rule>();
         var series = new ArrayList<Series>();
@@ -154,7 +154,7 @@ final class FlowCurve {
                 ribbons,
                 rules,
                 series);
-        return new Chart(
+        return new Plot(
                 "flow-" + metric.id(),
                 message(),
                 alternative(),

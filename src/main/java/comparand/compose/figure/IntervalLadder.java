@@ -5,10 +5,10 @@ import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
 import comparand.document.chart.Area;
 import comparand.document.chart.Axis;
-import comparand.document.chart.Chart;
 import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Rule;
 import comparand.document.chart.Series;
 import comparand.document.chart.Series.Point;
@@ -56,7 +56,7 @@ final class IntervalLadder {
     }
 
     /** Empty with fewer than two differences. */
-    Optional<Chart> chart() {
+    Optional<Plot> chart() {
         if (rungs.size() < 2) {
             return Optional.empty();
         }
@@ -99,7 +99,7 @@ final class IntervalLadder {
                 List.of(new Series(
                         say("figure.series.difference"), Mark.FILLED_CIRCLE, Trace.NONE, Ink.INK, points, "")));
         return Optional.of(
-                new Chart("ladder-" + metric.id(), message(), alternative(), List.of(panel), List.of(), notes()));
+                new Plot("ladder-" + metric.id(), message(), alternative(), List.of(panel), List.of(), notes()));
     }
 
     private String text(Comparison c) {

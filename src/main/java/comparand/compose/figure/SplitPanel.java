@@ -5,10 +5,10 @@ import comparand.compose.text.Run;
 import comparand.compose.text.SummaryText;
 import comparand.document.chart.Area;
 import comparand.document.chart.Axis;
-import comparand.document.chart.Chart;
 import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Series;
 import comparand.document.chart.Series.Point;
 import comparand.document.chart.Trace;
@@ -53,7 +53,7 @@ final class SplitPanel {
     }
 
     /** Empty where nothing of the study may be compared. */
-    Optional<Chart> chart() {
+    Optional<Plot> chart() {
         var compared = comparedRows();
         if (compared.isEmpty()) {
             return Optional.empty();
@@ -68,7 +68,7 @@ final class SplitPanel {
         var all = new LinkedHashSet<Comparand>(compared.keySet());
         compared.values().forEach(list -> list.forEach(c -> all.add(c.pairing().theirs())));
         apart.forEach(u -> all.add(u.value));
-        return Optional.of(new Chart(
+        return Optional.of(new Plot(
                 "like-with-like-" + metric.id() + "-" + study,
                 message(),
                 alternative(compared, apart),

@@ -7,10 +7,10 @@ import comparand.document.Block.Paragraph;
 import comparand.document.Block.Paragraph.Style;
 import comparand.document.result.ResultSet;
 import comparand.model.library.ManuscriptRecord;
+import comparand.model.library.SearchKind;
 import comparand.model.library.StudyKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -22,13 +22,11 @@ final class AuthorsList {
 
     private final Writing writing;
     private final Run run;
-    private final Map<String, Integer> counts;
     private final Optional<ManuscriptRecord> own;
 
-    AuthorsList(Writing writing, Map<String, Integer> counts) {
+    AuthorsList(Writing writing) {
         this.writing = writing;
         this.run = writing.run();
-        this.counts = counts;
         this.own = run.dossier().manuscript();
     }
 
@@ -36,7 +34,6 @@ final class AuthorsList {
         var blocks = new ArrayList<Block>();
         blocks.add(new Paragraph(say("ms.say.todo"), Style.BODY));
         missing(blocks);
-        disagreeing(blocks);
         if (!results.findings().isEmpty()) {
             blocks.add(new Heading(say("ms.todo-findings")));
             results.findings()
@@ -78,7 +75,6 @@ final class AuthorsList {
             unless(keys, "eligibility", ManuscriptRecord::eligibility);
             unless(keys, "allocation", ManuscriptRecord::allocation);
         }
-        unless(keys, "search", ManuscriptRecord::search);
         unless(keys, "funding", ManuscriptRecord::funding);
         unless(keys, "data-availability", ManuscriptRecord::dataAvailability);
         if (!keys.isEmpty()) {
@@ -86,6 +82,10 @@ final class AuthorsList {
             keys.forEach(k ->
                     point(blocks, say("ms.say.missing-entry", "what", say("ms.entry." + k), "key", k, "file", file())));
         }
+        if (run.dossier().screening().isEmpty()) {
+            point(blocks, say("ms.say.missing-screening", "file", file()));
+        }
+        withoutWords(blocks);
         if (run.dossier().interests().isEmpty()) {
             point(blocks, say("ms.say.missing-interests", "file", file()));
         }
@@ -106,13 +106,24 @@ final class AuthorsList {
         }
     }
 
-    /** The records of a search and the sources of the library must be the same number. */
-    private void disagreeing(List<Block> blocks) {
-        var read = counts.get("records-read");
-        var sources = counts.get("sources");
-        if (read != null && sources != null && !read.equals(sources)) {
-            point(blocks, say("ms.say.flow-open", "read", String.valueOf(read), "sources", String.valueOf(sources)));
-        }
+    /** Words of a search that somebody could repeat; of other places, who was asked says enough. */
+    private void withoutWords(List<Block> blocks) {
+        run.library()
+                .screening(run.dossier())
+                .ifPresent(log -> log.searches().stream()
+                        .filter(s -> s.words().isEmpty())
+                        .filter(s -> s.kind().value() == SearchKind.DATABASE
+                                || s.kind().value() == SearchKind.REGISTER)
+                        .forEach(s -> point(
+                                blocks,
+                                say(
+                                        "ms.say.missing-words",
+                                        "where",
+                                        s.where().value(),
+                                        "search",
+                                        s.name(),
+                                        "file",
+                                        "screening/" + log.id() + ".yaml"))));
     }
 
     private String file() {

@@ -22,19 +22,8 @@ final class Flow {
 
     List<Block> blocks() {
         var sources = new ArrayList<String>();
-        if (counts.containsKey("records-read")) {
-            sources.add(writing.say(
-                    "ms.say.flow-search",
-                    "a",
-                    count("records-found"),
-                    "b",
-                    count("records-twice"),
-                    "c",
-                    count("records-excluded"),
-                    "d",
-                    count("records-not-obtained"),
-                    "e",
-                    count("records-read")));
+        if (counts.containsKey("records-identified")) {
+            sources.add(screened());
         }
         var all = run.names().sources().stream().map(SourceRecord::id).toList();
         if (!all.isEmpty()) {
@@ -75,6 +64,35 @@ final class Flow {
         local.add(writing.say("ms.say.characteristics", "table", Numbering.CHARACTERISTICS.named(writing)));
         blocks.add(writing.prose("res_local_material", local));
         return blocks;
+    }
+
+    private String screened() {
+        return writing.say(
+                "ms.say.flow-search",
+                "a",
+                count("records-identified"),
+                "b",
+                count("records-duplicate"),
+                "c",
+                count("records-screened"),
+                "d",
+                count("records-excluded"),
+                "e",
+                count("reports-sought"),
+                "f",
+                count("reports-not-retrieved"),
+                "g",
+                count("reports-assessed"),
+                "h",
+                count("reports-excluded"),
+                "i",
+                count("reports-included"),
+                "j",
+                count("studies-included"),
+                "figure",
+                writing.say("ms.figure", "n", Numbering.FIRST_FIGURE),
+                "table",
+                Numbering.SCREENED.named(writing));
     }
 
     private void rows(String id, List<String> said) {

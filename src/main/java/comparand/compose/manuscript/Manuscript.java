@@ -13,7 +13,6 @@ import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.document.Look;
 import comparand.document.Section;
-import comparand.document.chart.Chart;
 import comparand.document.result.ResultSet;
 import comparand.model.template.ManuscriptTemplate;
 import java.util.ArrayList;
@@ -79,9 +78,8 @@ public final class Manuscript {
     }
 
     private List<Block> blocks(ManuscriptTemplate.Section part) {
-        var counts = results.counts();
         return switch (part) {
-            case TO_DO -> new AuthorsList(writing, counts).blocks(results);
+            case TO_DO -> new AuthorsList(writing).blocks(results);
             case METHODS -> methods();
             case RESULTS -> results();
             case TABLES -> new Tables(writing, results).main();
@@ -93,7 +91,7 @@ public final class Manuscript {
     }
 
     private List<Block> methods() {
-        return new Methods(writing, results.counts()).blocks(new Statistics(writing).sentences(facts));
+        return new Methods(writing, results).blocks(new Statistics(writing).sentences(facts));
     }
 
     private List<Block> results() {
@@ -121,13 +119,12 @@ public final class Manuscript {
 
     private List<Block> figures() {
         var blocks = new ArrayList<Block>();
-        for (var entry : new FigureSet(run).entries()) {
-            var chart = entry.chart();
+        for (var chart : new FigureSet(run).charts().toList()) {
             var legend = new ArrayList<String>(List.of(Writing.sentence(ConditionLine.upperFirst(chart.message()))));
             chart.notes().forEach(n -> legend.add(Writing.sentence(n)));
             // journals set legends themselves: what is said below the figure stands there only
             blocks.add(new Graph(
-                    new Chart(chart.id(), chart.message(), chart.alternative(), chart.panels(), chart.key(), List.of()),
+                    chart.withNotes(List.of()),
                     say(
                             "ms.figure.caption",
                             "n",

@@ -4,11 +4,12 @@ import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
 import comparand.diag.Located;
 import comparand.document.Block;
+import comparand.document.result.ResultSet;
+import comparand.document.result.ScreeningResult;
 import comparand.model.Comparand;
 import comparand.model.RowLog;
 import comparand.model.Step;
 import comparand.model.library.ManuscriptRecord;
-import comparand.model.library.SearchRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StudyKind;
 import comparand.model.library.StudyRecord;
@@ -27,12 +28,14 @@ final class Methods {
     private final Writing writing;
     private final Run run;
     private final Map<String, Integer> counts;
+    private final Optional<ScreeningResult> screening;
     private final Optional<ManuscriptRecord> own;
 
-    Methods(Writing writing, Map<String, Integer> counts) {
+    Methods(Writing writing, ResultSet results) {
         this.writing = writing;
         this.run = writing.run();
-        this.counts = counts;
+        this.counts = results.counts();
+        this.screening = results.screening();
         this.own = run.dossier().manuscript();
     }
 
@@ -83,7 +86,7 @@ final class Methods {
 
     private List<String> published() {
         var said = new ArrayList<String>();
-        own.flatMap(ManuscriptRecord::search).ifPresent(s -> search(said, s));
+        screening.ifPresent(s -> said.addAll(new Searches(writing, s).sentences()));
         var sources = run.names().sources().stream().map(SourceRecord::id).toList();
         if (sources.isEmpty()) {
             return said;
@@ -113,16 +116,6 @@ final class Methods {
             said.add(say("ms.say.from-figures", "n", count("values-from-figures")));
         }
         return said;
-    }
-
-    private void search(List<String> said, SearchRecord search) {
-        said.add(say(
-                "ms.say.search",
-                "where",
-                search.where().value(),
-                "last",
-                search.last().value().toString()));
-        search.by().ifPresent(by -> said.add(say("ms.say.search-by", "by", by.value())));
     }
 
     private List<StudyRecord> studies() {

@@ -1,12 +1,12 @@
 package comparand.compose.manuscript;
 
 import comparand.compose.table.ScenarioTables;
+import comparand.compose.table.ScreeningTables;
 import comparand.compose.table.SharedTables;
 import comparand.compose.text.Cells;
 import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
 import comparand.document.Block;
-import comparand.document.Block.Paragraph;
 import comparand.document.Block.Table;
 import comparand.document.Cell;
 import comparand.document.result.ResultSet;
@@ -36,12 +36,10 @@ final class Supplement {
 
     List<Block> tables() {
         var blocks = new ArrayList<Block>();
-        run.dossier()
-                .manuscript()
-                .flatMap(m -> m.search())
-                .flatMap(s -> s.terms())
-                .ifPresent(t -> blocks.add(new Paragraph(
-                        say("ms.say.terms", "terms", t.value().replaceAll("\\.$", "")), Paragraph.Style.BODY)));
+        results.screening().map(s -> new ScreeningTables(run, cells, s)).ifPresent(t -> {
+            blocks.add(legends.complete(Numbering.SEARCHES, say("ms.caption.searches"), t.searches()));
+            blocks.add(legends.complete(Numbering.SCREENED, say("ms.caption.screened"), t.leftOut()));
+        });
         blocks.add(
                 legends.complete(Numbering.ASIDE, say("ms.caption.aside"), new SharedTables(run, results).setAside()));
         blocks.add(legends.complete(Numbering.TRAIL, say("ms.caption.trail"), trail()));

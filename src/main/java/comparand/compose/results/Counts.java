@@ -4,9 +4,9 @@ import comparand.compose.text.Run;
 import comparand.model.Comparand;
 import comparand.model.Comparison;
 import comparand.model.Pairing.Purpose;
+import comparand.model.ScreeningFlow;
 import comparand.model.SetAside;
 import comparand.model.library.ReadingRecord;
-import comparand.model.library.SearchRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.ValueRecord;
 import java.util.Collections;
@@ -27,7 +27,10 @@ public final class Counts {
         sources();
         readings();
         rows();
-        run.dossier().manuscript().flatMap(m -> m.search()).ifPresent(this::search);
+        run.library()
+                .screening(run.dossier())
+                .map(log -> ScreeningFlow.of(log, run.library().sources()))
+                .ifPresent(this::flow);
     }
 
     public SortedMap<String, Integer> all() {
@@ -113,13 +116,17 @@ public final class Counts {
         }
     }
 
-    private void search(SearchRecord search) {
-        search.read().ifPresent(read -> {
-            counts.put("records-found", SearchRecord.count(search.found()));
-            counts.put("records-twice", SearchRecord.count(search.duplicates()));
-            counts.put("records-excluded", SearchRecord.count(search.excluded()));
-            counts.put("records-not-obtained", SearchRecord.count(search.notObtained()));
-            counts.put("records-read", read);
-        });
+    /** The boxes of the flow from search to report. */
+    private void flow(ScreeningFlow flow) {
+        counts.put("records-identified", flow.found());
+        counts.put("records-duplicate", flow.duplicates());
+        counts.put("records-screened", flow.screened());
+        counts.put("records-excluded", flow.excluded());
+        counts.put("reports-sought", flow.sought());
+        counts.put("reports-not-retrieved", flow.notRetrieved());
+        counts.put("reports-assessed", flow.assessed());
+        counts.put("reports-excluded", flow.excludedAfterReading());
+        counts.put("reports-included", flow.reports());
+        counts.put("studies-included", flow.studies());
     }
 }

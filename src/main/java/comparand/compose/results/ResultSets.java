@@ -69,6 +69,7 @@ public final class ResultSets {
                 run.compared().matched().evidence().setAside().stream()
                         .map(this::setAside)
                         .toList(),
+                ScreeningResults.of(run),
                 RowLogResults.of(run),
                 CostResults.of(run),
                 new WeightResults(run).of(),

@@ -47,6 +47,9 @@ public final class EvidenceTable {
         sections.add(new Section(
                 say("sheet.characteristics"), say("sheet.about.characteristics"), List.of(shared.characteristics())));
         sections.add(new Section(say("sheet.local-data"), say("table.local-data"), List.of(localData.counts())));
+        results.screening()
+                .map(s -> new ScreeningTables(run, cells, s).section())
+                .ifPresent(sections::add);
         sections.add(new Section(say("table.sources"), say("sheet.about.sources"), List.of(shared.sources())));
         sections.add(new Section(say("table.aside"), say("sheet.about.aside"), List.of(shared.setAside())));
         sections.add(new Section(

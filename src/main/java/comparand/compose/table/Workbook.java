@@ -61,7 +61,7 @@ public final class Workbook {
 
     public Document document() {
         var sheets = new LinkedHashMap<String, List<? extends Block>>();
-        sheets.put("questions", List.of(questions()));
+        sheets.put("questions", List.of(new QuestionSheet(run, cells).table()));
         sheets.put("compare", List.of(new CompareSheet(run).table()));
         sheets.put("together", List.of(new TogetherTables(run, cells).sheet()));
         sheets.put("scenarios", List.of(new ScenarioTables(run, cells, results.scenarios()).sheet()));
@@ -83,6 +83,11 @@ public final class Workbook {
         results.weights().ifPresent(w -> {
             sheets.put("weights", List.of(new WeightSheets(run, cells, w).scores()));
             sheets.put("weights-varied", List.of(new WeightVariationSheet(run, cells, w).table()));
+        });
+        results.screening().map(s -> new ScreeningTables(run, cells, s)).ifPresent(t -> {
+            sheets.put("flow", List.of(t.flow()));
+            sheets.put("searches", List.of(t.searches()));
+            sheets.put("screening", List.of(t.records()));
         });
         sheets.put("sources", List.of(shared.sources()));
         sheets.put("aside", List.of(shared.setAside()));
@@ -153,32 +158,6 @@ public final class Workbook {
 
     private List<Cell> item(String key, String text) {
         return List.of(Cell.strong(run.words().say(key)), Cell.words(text));
-    }
-
-    /** What was asked, and the margins that were set before the comparison. */
-    private Table questions() {
-        var columns = List.of(
-                cells.name("col.question", 50),
-                cells.text("col.metric", 30),
-                cells.text("col.unit", 10),
-                cells.text("col.margin", 14),
-                cells.text("col.reason", 60),
-                cells.text("col.better", 12),
-                cells.text("col.fixed", 12));
-        var rows = new ArrayList<List<Cell>>();
-        run.questions()
-                .forEach((question, metric) -> rows.add(List.of(
-                        Cell.words(question.asks().value()),
-                        cells.metric(metric),
-                        cells.unit(metric),
-                        question.margin()
-                                .flatMap(m -> m.value().amount())
-                                .map(a -> Cell.words(run.terms().quantity(a.toString())))
-                                .orElseGet(() -> cells.word("margin.none")),
-                        question.reason().map(r -> Cell.words(r.value())).orElseGet(cells::none),
-                        cells.word("favourable." + run.better(question, metric).name()),
-                        new Cell.Day(run.dossier().fixed().value()))));
-        return new Table("Questions", "", columns, rows, List.of());
     }
 
     private Table local() {

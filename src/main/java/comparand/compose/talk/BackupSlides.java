@@ -5,6 +5,7 @@ import comparand.compose.talk.Draft.Speech;
 import comparand.compose.text.Run;
 import comparand.document.Block.Table;
 import comparand.document.result.ResultSet;
+import comparand.document.result.ScreeningResult;
 import comparand.document.talk.Part;
 import comparand.metric.Metric;
 import comparand.model.Comparand;
@@ -12,6 +13,7 @@ import comparand.model.Comparison;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Slides for questions from the floor, and the index that leads to them. */
@@ -24,6 +26,7 @@ final class BackupSlides {
     static final String METHODS = "methods";
     private static final String SCENARIOS = "scenarios";
     private static final String REFERENCES = "references";
+    private static final String SCREENING = "screening";
     private static final String ASIDE = "aside";
     private static final String CAUTIONS = "cautions";
 
@@ -32,6 +35,7 @@ final class BackupSlides {
     private final PairTables pairs;
     private final Speeches speeches;
     private final Split split;
+    private final Optional<ScreeningResult> screening;
 
     BackupSlides(Run run, ResultSet results, Speeches speeches, Split split) {
         this.run = run;
@@ -39,6 +43,7 @@ final class BackupSlides {
         this.pairs = new PairTables(run);
         this.speeches = speeches;
         this.split = split;
+        this.screening = results.screening();
     }
 
     static String table(Metric metric) {
@@ -65,6 +70,9 @@ final class BackupSlides {
         entries.add(new Part.Entry(say("talk.ask.unknowns"), UNKNOWNS));
         entries.add(new Part.Entry(say("talk.ask.methods"), METHODS));
         entries.add(new Part.Entry(say("talk.ask.references"), REFERENCES));
+        if (screening.isPresent()) {
+            entries.add(new Part.Entry(say("talk.ask.screening"), SCREENING));
+        }
         if (!run.compared().matched().evidence().setAside().isEmpty()) {
             entries.add(new Part.Entry(say("talk.ask.aside"), ASIDE));
         }
@@ -123,6 +131,7 @@ final class BackupSlides {
         drafts.addAll(shared(UNKNOWNS, say("talk.title.unknowns"), tables.unknowns()));
         drafts.addAll(shared(METHODS, say("talk.title.methods"), tables.methods()));
         drafts.addAll(shared(REFERENCES, say("talk.title.references"), tables.references()));
+        screening.map(this::screened).ifPresent(drafts::add);
         if (!all.isEmpty() && !run.compared().matched().evidence().setAside().isEmpty()) {
             drafts.addAll(shared(ASIDE, say("talk.title.aside"), tables.setAside()));
         }
@@ -173,6 +182,17 @@ final class BackupSlides {
                         speeches.plain(say("talk.say.backup"), List.of(new Asked(say("talk.ask.methods"), METHODS))),
                         List.of()),
                 table);
+    }
+
+    private Draft screened(ScreeningResult log) {
+        return new Draft(
+                SCREENING,
+                say("talk.title.screening"),
+                List.of(new ScreeningSieve(run.words(), log).part()),
+                say("talk.strip.screening"),
+                speeches.plain(say("talk.say.backup"), List.of(new Asked(say("talk.ask.references"), REFERENCES))),
+                true,
+                List.of());
     }
 
     private static Draft draft(String id, String title, Speech speech, List<Comparand> published) {

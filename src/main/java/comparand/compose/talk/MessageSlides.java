@@ -7,7 +7,7 @@ import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Run;
 import comparand.document.Block.Table;
 import comparand.document.Cell;
-import comparand.document.chart.Chart;
+import comparand.document.chart.Plot;
 import comparand.document.talk.Part;
 import comparand.document.talk.layout.Measure;
 import comparand.document.talk.layout.Stage;
@@ -101,7 +101,7 @@ final class MessageSlides {
 
     /** The figure shows every pair of its study; one sentence below it says the answer that the title is of. */
     private Draft drawn(
-            QuestionRecord question, Metric metric, Comparison main, Chart figure, List<Asked> asked, boolean backup) {
+            QuestionRecord question, Metric metric, Comparison main, Plot figure, List<Asked> asked, boolean backup) {
         var shown = run.comparisons(metric).stream()
                 .filter(c -> study(c).equals(study(main)))
                 .toList();

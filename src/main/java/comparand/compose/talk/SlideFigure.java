@@ -3,9 +3,9 @@ package comparand.compose.talk;
 import comparand.compose.text.Run;
 import comparand.document.chart.Area;
 import comparand.document.chart.Axis;
-import comparand.document.chart.Chart;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Series;
 import comparand.document.chart.Series.Point;
 import java.util.List;
@@ -30,8 +30,8 @@ final class SlideFigure {
         this.run = run;
     }
 
-    Chart of(Chart chart) {
-        return new Chart(
+    Plot of(Plot chart) {
+        return new Plot(
                 chart.id(),
                 chart.message(),
                 chart.alternative(),

@@ -1,32 +1,35 @@
 package comparand.document.chart;
 
 import java.util.List;
+import java.util.function.Function;
 
-/**
- * A figure.
- *
- * @param id unique in a run, in kebab case: also the name of its files
- * @param message what it shows, in one sentence without its numbers
- * @param alternative the message and the numbers, for who cannot see it
- * @param panels from left to right, each with axes of its own
- * @param key what the marks mean, in the order of printing; empty where direct labels say it
- * @param notes said below it, one line each, such as conditions, numbers of units and sources
- */
-public record Chart(
-        String id, String message, String alternative, List<Panel> panels, List<KeyEntry> key, List<String> notes) {
+/** A figure: numbers on axes, or boxes with arrows. */
+public sealed interface Chart permits Plot, Diagram {
 
-    public Chart {
-        panels = List.copyOf(panels);
-        key = List.copyOf(key);
-        notes = List.copyOf(notes);
+    /** Unique in a run, in kebab case: also the name of its files. */
+    String id();
+
+    /** What it shows, in one sentence without its numbers. */
+    String message();
+
+    /** The message and the numbers, for who cannot see it. */
+    String alternative();
+
+    /** Said below it, one line each, such as conditions, numbers of units and sources. */
+    List<String> notes();
+
+    /** The same with other notes. */
+    Chart withNotes(List<String> notes);
+
+    <R> R fold(Function<Plot, R> plot, Function<Diagram, R> diagram);
+
+    /** What holds for a figure of any kind. */
+    static void require(String id, String message, String alternative) {
         if (!id.matches("[a-z][a-z0-9-]*")) {
             throw new IllegalArgumentException("the id of a figure is in kebab case, got: " + id);
         }
-        if (message.isBlank() || alternative.isBlank() || panels.isEmpty()) {
-            throw new IllegalArgumentException("a figure has a message, an alternative in words, and panels");
+        if (message.isBlank() || alternative.isBlank()) {
+            throw new IllegalArgumentException("a figure has a message and an alternative in words");
         }
     }
-
-    /** The meaning of one mark. */
-    public record KeyEntry(Mark mark, Trace trace, Ink ink, String means) {}
 }

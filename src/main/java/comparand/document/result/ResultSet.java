@@ -42,6 +42,9 @@ public record ResultSet(
 
         @Says("Values that take no part, with reasons") List<SetAsideResult> setAside,
 
+        @Says("How the sources were found, and what became of every record; absent where no log was kept")
+        Optional<ScreeningResult> screening,
+
         @Says("What became of the rows of the raw files") RowLogResult rowLog,
 
         @Says("What a case costs, as far as prices were supplied")

@@ -1,7 +1,7 @@
 package comparand.document.talk;
 
 import comparand.document.Block;
-import comparand.document.chart.Chart;
+import comparand.document.chart.Plot;
 import java.util.List;
 
 /** A piece of a slide. */
@@ -55,7 +55,7 @@ public sealed interface Part {
     }
 
     /** A figure, native and editable. */
-    record Drawing(Chart chart) implements Part {
+    record Drawing(Plot chart) implements Part {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.drawing(this);

@@ -57,6 +57,9 @@ public record DossierRecord(
         @Meaning("The sources used; all of the library unless given")
         List<Located<String>> sources,
 
+        @Meaning("The log in screening/ that says how the sources were found, and what else was")
+        Optional<Located<String>> screening,
+
         @Meaning("Sources and values left out") @Key("leave-out")
         List<LeaveOutRecord> leaveOut,
 

@@ -24,6 +24,4 @@ public record ManuscriptRecord(
         @Meaning("Who paid for the study, as one sentence") Optional<Located<String>> funding,
 
         @Meaning("Where data and code can be had, as one sentence") @Key("data-availability")
-        Optional<Located<String>> dataAvailability,
-
-        @Meaning("How published values were looked for") Optional<SearchRecord> search) {}
+        Optional<Located<String>> dataAvailability) {}

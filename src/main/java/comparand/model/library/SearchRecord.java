@@ -5,36 +5,28 @@ import comparand.unit.PrintedNumber;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** How published values were looked for, and how many records became the sources of the library. */
+/** One search for sources. */
 public record SearchRecord(
-        @Meaning("Databases, registers and other places, as one sentence")
+        @Meaning("Name of the search within this log") Located<String> id,
+
+        @Meaning("What was searched, as it is to be printed")
         Located<String> where,
 
-        @Meaning("The day of the last search") Located<LocalDate> last,
+        @Meaning("database, register, website, organisation, citations or other")
+        Located<SearchKind> kind,
 
-        @Meaning("Who searched and screened, such as their initials")
-        Optional<Located<String>> by,
+        @Meaning("The day of the search, the last one if it was repeated")
+        Located<LocalDate> on,
 
-        @Meaning("The words searched for, whole") Optional<Located<String>> terms,
-        @Meaning("How many records were found") Optional<Located<PrintedNumber>> found,
-        @Meaning("How many of them were found twice") Optional<Located<PrintedNumber>> duplicates,
+        @Meaning("Who searched, such as their initials") Optional<Located<String>> by,
 
-        @Meaning("How many were left out by title and abstract")
-        Optional<Located<PrintedNumber>> excluded,
+        @Meaning("The words searched for, whole, with limits and filters")
+        Optional<Located<String>> words,
 
-        @Meaning("How many could not be obtained") @Key("not-obtained")
-        Optional<Located<PrintedNumber>> notObtained) {
+        @Meaning("How many records it found, as the place itself says; the log must hold as many")
+        Optional<Located<PrintedNumber>> found) {
 
-    /** Records that became sources, if all counts are given: found less duplicates, excluded and not obtained. */
-    public Optional<Integer> read() {
-        return found.map(f -> count(f) - count(duplicates) - count(excluded) - count(notObtained));
-    }
-
-    public static int count(Optional<Located<PrintedNumber>> number) {
-        return number.map(SearchRecord::count).orElse(0);
-    }
-
-    private static int count(Located<PrintedNumber> number) {
-        return number.value().value().intValue();
+    public String name() {
+        return id.value();
     }
 }

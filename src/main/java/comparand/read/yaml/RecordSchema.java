@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import comparand.model.library.DeviceRecord;
 import comparand.model.library.DossierRecord;
 import comparand.model.library.MetricRecord;
+import comparand.model.library.ScreeningRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StudyRecord;
 import comparand.model.template.CommitteeTemplate;
@@ -32,6 +33,7 @@ public final class RecordSchema {
         schemas.put("source.schema.json", of(SourceRecord.class, "source"));
         schemas.put("metric.schema.json", of(MetricRecord.class, "metric"));
         schemas.put("study.schema.json", of(StudyRecord.class, "study"));
+        schemas.put("screening.schema.json", of(ScreeningRecord.class, "screening"));
         schemas.put("dossier.schema.json", of(DossierRecord.class, "dossier"));
         schemas.put("talk.schema.json", of(TalkTemplate.class, "talk template"));
         schemas.put("committee.schema.json", of(CommitteeTemplate.class, "committee template"));

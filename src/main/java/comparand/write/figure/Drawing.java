@@ -1,12 +1,13 @@
 package comparand.write.figure;
 
 import comparand.document.chart.Chart;
+import java.util.List;
 
 /**
  * A chart laid out for a width: where every line and letter stands. It can be painted on any surface, as often as wanted.
  *
  * <p>Panels stand side by side where there is room, one below the other on a narrow figure. Rows and plots grow until every
- * label has a place of its own.
+ * label has a place of its own. The boxes of a diagram grow with their text.
  */
 public final class Drawing {
 
@@ -27,8 +28,15 @@ public final class Drawing {
      */
     public static Drawing of(Chart chart, double width, Measure measure) {
         var strokes = new Recorded();
-        double below = new Panels(chart, width, measure).draw(strokes);
-        double height = new Legend(chart, measure, width, strokes).draw(below + 2 * Type.GAP);
+        double height = chart.fold(
+                plot -> {
+                    double below = new Panels(plot, width, measure).draw(strokes);
+                    return new Legend(plot.key(), plot.notes(), measure, width, strokes).draw(below + 2 * Type.GAP);
+                },
+                diagram -> {
+                    double below = new Cards(diagram, width, measure, strokes).draw();
+                    return new Legend(List.of(), diagram.notes(), measure, width, strokes).draw(below + 2 * Type.GAP);
+                });
         return new Drawing(width, height + 1, strokes);
     }
 

@@ -1,6 +1,6 @@
 package comparand.write.figure;
 
-import comparand.document.chart.Chart;
+import comparand.document.chart.Plot.KeyEntry;
 import comparand.document.chart.Trace;
 import comparand.write.LineBreaks;
 import java.util.ArrayList;
@@ -15,13 +15,15 @@ final class Legend {
     /** A stem below a mark needs room. */
     private static final double STEM_LEADING = 15;
 
-    private final Chart chart;
+    private final List<KeyEntry> key;
+    private final List<String> notes;
     private final Measure measure;
     private final double width;
     private final Surface surface;
 
-    Legend(Chart chart, Measure measure, double width, Surface surface) {
-        this.chart = chart;
+    Legend(List<KeyEntry> key, List<String> notes, Measure measure, double width, Surface surface) {
+        this.key = key;
+        this.notes = notes;
         this.measure = measure;
         this.width = width;
         this.surface = surface;
@@ -36,7 +38,7 @@ final class Legend {
         double y = top;
         double x = 0;
         double lowest = 0;
-        for (var entry : chart.key()) {
+        for (var entry : key) {
             var lines = LineBreaks.of(entry.means(), width - SAMPLE, t -> measure.width(t, Type.TEXT, false));
             double room = SAMPLE
                     + lines.stream()
@@ -52,15 +54,15 @@ final class Legend {
             x += room + BETWEEN;
             lowest = Math.max(lowest, height(entry, lines));
         }
-        return chart.key().isEmpty() ? top : y + lowest + Type.GAP;
+        return key.isEmpty() ? top : y + lowest + Type.GAP;
     }
 
-    private static double height(Chart.KeyEntry entry, List<String> lines) {
+    private static double height(KeyEntry entry, List<String> lines) {
         double mark = Marks.box(entry.mark(), new Spot(0, 0)).bottom() > 5 ? STEM_LEADING : ENTRY_LEADING;
         return Math.max(mark, lines.size() * Type.LEADING + 2);
     }
 
-    private void entry(Chart.KeyEntry entry, List<String> lines, double x, double y) {
+    private void entry(KeyEntry entry, List<String> lines, double x, double y) {
         var at = new Spot(x + 6, y + Type.LEADING / 2);
         if (entry.trace() != Trace.NONE) {
             surface.line(
@@ -83,7 +85,7 @@ final class Legend {
 
     private double notes(double top) {
         var lines = new ArrayList<String>();
-        for (var note : chart.notes()) {
+        for (var note : notes) {
             lines.addAll(LineBreaks.of(note, width, t -> measure.width(t, Type.SMALL, false)));
         }
         double y = top;

@@ -1,7 +1,7 @@
 package comparand.write.figure;
 
-import comparand.document.chart.Chart;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,7 +16,7 @@ final class Panels {
     private final Measure measure;
     private final List<List<Grown>> bands = new ArrayList<>();
 
-    Panels(Chart chart, double width, Measure measure) {
+    Panels(Plot chart, double width, Measure measure) {
         this.measure = measure;
         double shares = chart.panels().stream().mapToDouble(Panel::share).sum();
         double room = width - BETWEEN * (chart.panels().size() - 1);

@@ -15,9 +15,12 @@ public enum PrintWidth {
         this.mm = mm;
     }
 
-    /** Panels side by side want two columns. */
+    /** Panels side by side want two columns, and so do boxes side by side. */
     public static PrintWidth of(Chart chart) {
-        return chart.panels().size() > 1 ? TWO_COLUMNS : ONE_COLUMN;
+        boolean beside = chart.fold(
+                plot -> plot.panels().size() > 1,
+                diagram -> diagram.steps().stream().anyMatch(s -> s.leaves().isPresent()));
+        return beside ? TWO_COLUMNS : ONE_COLUMN;
     }
 
     public int mm() {

@@ -1,7 +1,7 @@
 package comparand.write.pptx;
 
-import comparand.document.chart.Chart;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.talk.layout.Box;
 import comparand.document.talk.layout.Stage;
 import comparand.write.chart.DataPlace;
@@ -34,7 +34,7 @@ final class DrawingSetter {
     }
 
     /** How many panels were drawn. */
-    int set(Chart chart) {
+    int set(Plot chart) {
         double shares = chart.panels().stream().mapToDouble(Panel::share).sum();
         double width = place.width() - GAP * (chart.panels().size() - 1);
         double x = place.x();
@@ -48,7 +48,7 @@ final class DrawingSetter {
         return number;
     }
 
-    private void panel(Chart chart, Panel panel, int number, Box box) {
+    private void panel(Plot chart, Panel panel, int number, Box box) {
         try {
             XSLFChart target = slide.getSlideShow().createChart();
             slide.addChart(

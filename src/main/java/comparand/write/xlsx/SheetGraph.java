@@ -2,7 +2,9 @@ package comparand.write.xlsx;
 
 import comparand.document.Block;
 import comparand.document.Cell.Words.Weight;
+import comparand.document.chart.Diagram;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.write.chart.DataPlace;
 import comparand.write.chart.NativeChart;
 import comparand.write.chart.NativeLook;
@@ -35,8 +37,31 @@ final class SheetGraph {
     }
 
     private int figure(Block.Graph graph, int top) {
-        var chart = graph.chart();
         text(top, graph.caption(), Weight.STRONG);
+        return graph.chart().fold(plot -> plot(plot, top), diagram -> diagram(diagram, top));
+    }
+
+    /** Boxes are words already: one row each, what leaves at a box to its right. */
+    private int diagram(Diagram diagram, int top) {
+        int line = top + 1;
+        for (var step : diagram.steps()) {
+            if (!step.phase().isBlank()) {
+                text(line++, step.phase(), Weight.STRONG);
+            }
+            text(line, String.join("; ", step.card().lines()), Weight.PLAIN);
+            var leaves = step.leaves().map(c -> "→ " + String.join("; ", c.lines()));
+            if (leaves.isPresent()) {
+                text(line, COLUMNS / 2, leaves.get(), Weight.PLAIN);
+            }
+            line++;
+        }
+        for (var note : diagram.notes()) {
+            text(line++, note, Weight.PLAIN);
+        }
+        return line + 1;
+    }
+
+    private int plot(Plot chart, int top) {
         int height = chart.panels().stream()
                 .mapToInt(p -> p.up().fold(
                                 s -> ROWS,
@@ -79,8 +104,12 @@ final class SheetGraph {
 
     /** Charts are filled after the caption, so that a row may be there already. */
     private void text(int at, String text, Weight weight) {
+        text(at, 0, text, weight);
+    }
+
+    private void text(int at, int column, String text, Weight weight) {
         var row = sheet.getRow(at);
-        var cell = (row == null ? sheet.createRow(at) : row).createCell(0);
+        var cell = (row == null ? sheet.createRow(at) : row).createCell(column);
         cell.setCellValue(text);
         cell.setCellStyle(styles.line(weight));
     }

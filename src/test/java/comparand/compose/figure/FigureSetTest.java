@@ -6,9 +6,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import comparand.compose.figure.FigureSet.Kind;
 import comparand.document.chart.Area;
 import comparand.document.chart.Axis;
-import comparand.document.chart.Chart;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Series;
 import comparand.document.chart.Series.Point;
 import comparand.support.Built;
@@ -28,11 +28,11 @@ class FigureSetTest {
 
     private static final Set<String> COMPARED = Set.of("same", "same-after-conversion");
 
-    static Stream<Chart> charts() {
+    static Stream<Plot> charts() {
         return DemoCharts.all().stream();
     }
 
-    private static Stream<Chart> splits() {
+    private static Stream<Plot> splits() {
         return DemoCharts.set().entries().stream()
                 .filter(e -> e.kind() == Kind.LIKE_WITH_LIKE)
                 .map(FigureSet.Entry::chart);
@@ -133,7 +133,7 @@ class FigureSetTest {
     @ParameterizedTest
     @MethodSource("charts")
     @DisplayName("every point and every end of an interval is a number of the results")
-    void numbersOfTheResults(Chart chart) {
+    void numbersOfTheResults(Plot chart) {
         var known = new HashSet<Double>();
         numbers(Built.demo().results(), known);
         for (var panel : chart.panels()) {
@@ -163,7 +163,7 @@ class FigureSetTest {
     @ParameterizedTest
     @MethodSource("charts")
     @DisplayName("all lies within the axes, whose ticks go up by one step and from end to end")
-    void withinAxes(Chart chart) {
+    void withinAxes(Plot chart) {
         for (var panel : chart.panels()) {
             for (var series : panel.series()) {
                 for (var p : series.points()) {
@@ -196,7 +196,7 @@ class FigureSetTest {
     @ParameterizedTest
     @MethodSource("charts")
     @DisplayName("the alternative says the message, and what is labelled in the figure")
-    void alternative(Chart chart) {
+    void alternative(Plot chart) {
         assertThat(chart.alternative()).startsWith(chart.message());
         assertThat(chart.message()).endsWith(".");
         var said = chart.alternative().replace('\u00a0', ' ');

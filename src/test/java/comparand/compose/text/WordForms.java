@@ -14,6 +14,8 @@ import comparand.model.SourcesTogether;
 import comparand.model.Standing;
 import comparand.model.Step;
 import comparand.model.Verdict;
+import comparand.model.library.ScreeningFate;
+import comparand.model.library.SearchKind;
 import comparand.model.template.ManuscriptTemplate;
 import comparand.stat.LocalMean;
 import java.util.Collection;
@@ -50,6 +52,8 @@ final class WordForms {
             Map.entry("mark.", names(ConditionVerdict.Mark.values())),
             Map.entry("effect.", names(Effect.values())),
             Map.entry("role.", List.of("decides", "qualifies")),
+            Map.entry("screened.", names(ScreeningFate.values())),
+            Map.entry("searched.", names(SearchKind.values())),
             Map.entry("aside.", names(SetAside.Reason.values())),
             Map.entry("distortion.number.", List.of("higher", "lower")),
             Map.entry("distortion.device.", List.of("higher", "lower", "none", "unknown")),
@@ -79,7 +83,6 @@ final class WordForms {
                             "registration",
                             "eligibility",
                             "allocation",
-                            "search",
                             "funding",
                             "data-availability")),
             Map.entry(

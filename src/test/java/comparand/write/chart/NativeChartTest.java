@@ -2,16 +2,14 @@ package comparand.write.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import comparand.document.chart.Chart;
 import comparand.document.chart.Panel;
+import comparand.document.chart.Plot;
 import comparand.document.chart.Series;
 import comparand.support.DemoCharts;
 import java.awt.geom.Rectangle2D;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -29,7 +27,7 @@ import org.openxmlformats.schemas.drawingml.x2006.chart.CTScatterSer;
 /** A native chart keeps the numbers of its figure, in what it draws from and in the sheet that a person edits. */
 class NativeChartTest {
 
-    static Stream<Chart> charts() {
+    static Stream<Plot> charts() {
         return DemoCharts.all().stream();
     }
 
@@ -37,7 +35,7 @@ class NativeChartTest {
     @MethodSource("charts")
     @DisplayName(
             "a presentation read back has the figure's points, intervals and labels, and refers to the cells that hold them")
-    void readBack(Chart chart) throws IOException {
+    void readBack(Plot chart) throws IOException {
         try (var show = new XMLSlideShow(new ByteArrayInputStream(presentation(chart)))) {
             var charts = show.getSlides().get(0).getSlideShow().getCharts();
             assertThat(charts).hasSameSizeAs(chart.panels());
@@ -145,7 +143,7 @@ class NativeChartTest {
     }
 
     /** All panels of a figure on one slide. */
-    static byte[] presentation(Chart... charts) throws IOException {
+    static byte[] presentation(Plot... charts) throws IOException {
         try (var show = new XMLSlideShow()) {
             show.setPageSize(new java.awt.Dimension(960, 540));
             for (var chart : charts) {
@@ -167,12 +165,5 @@ class NativeChartTest {
             show.write(out);
             return out.toByteArray();
         }
-    }
-
-    @Test
-    void look() throws IOException {
-        Files.write(
-                Path.of("/tmp/figdbg/native.pptx"),
-                presentation(DemoCharts.all().toArray(Chart[]::new)));
     }
 }

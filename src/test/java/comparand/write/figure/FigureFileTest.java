@@ -2,8 +2,8 @@ package comparand.write.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import comparand.document.chart.Chart;
 import comparand.document.chart.Ink;
+import comparand.document.chart.Plot;
 import comparand.support.DemoCharts;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -30,21 +30,21 @@ class FigureFileTest {
 
     private static final Faces FACES = FigureLayoutTest.faces();
 
-    static Stream<Chart> charts() {
+    static Stream<Plot> charts() {
         return DemoCharts.all().stream();
     }
 
-    private static Drawing drawing(Chart chart, int millimetres) {
+    private static Drawing drawing(Plot chart, int millimetres) {
         return Drawing.of(chart, millimetres * FigureLayoutTest.POINTS_PER_MM, FACES);
     }
 
-    private static byte[] svg(Chart chart) throws IOException {
+    private static byte[] svg(Plot chart) throws IOException {
         var out = new ByteArrayOutputStream();
         SvgFigure.write(chart, drawing(chart, 85), FACES, "en", out);
         return out.toByteArray();
     }
 
-    private static byte[] png(Chart chart, int dpi) throws IOException {
+    private static byte[] png(Plot chart, int dpi) throws IOException {
         var out = new ByteArrayOutputStream();
         PngFigure.write(drawing(chart, 85), FACES, dpi, out);
         return out.toByteArray();
@@ -53,7 +53,7 @@ class FigureFileTest {
     @ParameterizedTest
     @MethodSource("charts")
     @DisplayName("an SVG is well formed, names itself, describes itself, and refers to nothing outside")
-    void svg11(Chart chart) throws IOException, ParserConfigurationException, SAXException {
+    void svg11(Plot chart) throws IOException, ParserConfigurationException, SAXException {
         var bytes = svg(chart);
         var factory = DocumentBuilderFactory.newInstance();
         factory.setNamespaceAware(true);

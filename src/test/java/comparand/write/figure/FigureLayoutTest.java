@@ -2,7 +2,7 @@ package comparand.write.figure;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import comparand.document.chart.Chart;
+import comparand.document.chart.Plot;
 import comparand.support.DemoCharts;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -42,7 +42,7 @@ class FigureLayoutTest {
         final List<Pen> pens = new ArrayList<>();
         final List<Box> marks = new ArrayList<>();
 
-        static Painted of(Chart chart, int millimetres) {
+        static Painted of(Plot chart, int millimetres) {
             var painted = new Painted();
             Drawing.of(chart, millimetres * POINTS_PER_MM, FACES).paint(painted);
             return painted;
@@ -88,7 +88,7 @@ class FigureLayoutTest {
     @ParameterizedTest
     @MethodSource("drawings")
     @DisplayName("no text lies on another or on a round mark, and none is cut off")
-    void textsStandApart(Chart chart, int millimetres) {
+    void textsStandApart(Plot chart, int millimetres) {
         var drawing = Drawing.of(chart, millimetres * POINTS_PER_MM, FACES);
         var painted = Painted.of(chart, millimetres);
         var canvas = new Box(-0.01, -0.01, drawing.width() + 0.01, drawing.height() + 0.01);
@@ -112,7 +112,7 @@ class FigureLayoutTest {
     @ParameterizedTest
     @MethodSource("drawings")
     @DisplayName("every shape stays on the sheet")
-    void shapesStayOnTheSheet(Chart chart, int millimetres) {
+    void shapesStayOnTheSheet(Plot chart, int millimetres) {
         var drawing = Drawing.of(chart, millimetres * POINTS_PER_MM, FACES);
 
         assertThat(Painted.of(chart, millimetres).spots).isNotEmpty().allSatisfy(s -> {
@@ -124,7 +124,7 @@ class FigureLayoutTest {
     @ParameterizedTest
     @MethodSource("drawings")
     @DisplayName("text has 7 points or more and lines half a point or more, as journals ask for printed figures")
-    void largeEnough(Chart chart, int millimetres) {
+    void largeEnough(Plot chart, int millimetres) {
         var painted = Painted.of(chart, millimetres);
 
         assertThat(painted.texts).allSatisfy(t -> assertThat(t.size()).isGreaterThanOrEqualTo(7));
@@ -134,7 +134,7 @@ class FigureLayoutTest {
     @ParameterizedTest
     @MethodSource("drawings")
     @DisplayName("every label, name, heading, key and note of a figure is written whole")
-    void nothingLeftOut(Chart chart, int millimetres) {
+    void nothingLeftOut(Plot chart, int millimetres) {
         var written = joined(String.join(
                 "",
                 Painted.of(chart, millimetres).texts.stream()
@@ -175,7 +175,7 @@ class FigureLayoutTest {
         assertThat(place(split, heading, 85).x()).isLessThan(20);
     }
 
-    private static Spot place(Chart chart, String text, int millimetres) {
+    private static Spot place(Plot chart, String text, int millimetres) {
         return Painted.of(chart, millimetres).texts.stream()
                 .filter(t -> t.text().equals(text))
                 .findFirst()
