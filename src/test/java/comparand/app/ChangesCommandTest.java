@@ -119,12 +119,9 @@ class ChangesCommandTest {
     @DisplayName("four more cases are the cause of every answer that rests on them, of one adjusted P, and of no other")
     void cases() {
         int cases = change("St Aldwyn").get("number").asInt();
-        var by = new ArrayList<JsonNode>();
-        ledger.get("answers").forEach(a -> {
-            if (causes(a).contains(cases)) {
-                by.add(a);
-            }
-        });
+        var by = Built.all(ledger.get("answers")).stream()
+                .filter(a -> causes(a).contains(cases))
+                .toList();
 
         assertThat(by).allSatisfy(a -> assertThat(causes(a)).containsExactly(cases));
         // what rests on Skarrow cases of St Aldwyn; Lake Ferran, the bench and the other devices do not
