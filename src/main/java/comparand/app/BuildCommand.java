@@ -4,6 +4,7 @@ import comparand.compose.Commission;
 import comparand.diag.Diagnostic;
 import comparand.diag.DiagnosticText;
 import comparand.document.publication.Publication;
+import comparand.read.LibraryFolder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -35,6 +36,9 @@ final class BuildCommand implements Callable<Integer> {
     private Path dossier;
 
     @Mixin
+    private final OverOption over = new OverOption();
+
+    @Mixin
     private final OutputOptions outputs = new OutputOptions();
 
     @Option(
@@ -64,29 +68,30 @@ final class BuildCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        return DossierFile.of(dossier).fold((file, none) -> build(file), findings -> stopped(findings, Path.of(".")));
+        return DossierFile.of(dossier, over.folder())
+                .fold((file, none) -> build(file), findings -> stopped(findings, new LibraryFolder(Path.of("."))));
     }
 
     private int build(DossierFile file) {
         var library = file.library();
         var folder = outputs.folder(file.id());
-        return OutputPlace.check(folder, library)
+        return OutputPlace.check(folder, file.folder())
                 .then(place -> Pipeline.published(
                         file, outputs.templates(library), new Commission(Readers.together(readers), language)))
                 .then(LegibleSlides::checked)
                 .fold(
-                        (publication, findings) -> written(publication, findings, folder, library),
-                        findings -> stopped(findings, library));
+                        (publication, findings) -> written(publication, findings, folder, file.folder()),
+                        findings -> stopped(findings, file.folder()));
     }
 
-    private int written(Publication publication, List<Diagnostic> findings, Path folder, Path library) {
+    private int written(Publication publication, List<Diagnostic> findings, Path folder, LibraryFolder library) {
         return Output.written(publication, folder)
                 .fold(
                         (files, none) -> said(files, findings, folder, library),
                         unwritable -> stopped(unwritable, library));
     }
 
-    private int said(List<Path> files, List<Diagnostic> findings, Path folder, Path library) {
+    private int said(List<Path> files, List<Diagnostic> findings, Path folder, LibraryFolder library) {
         main.hasWritten();
         if (format == FindingsFormat.json) {
             main.console().say(FindingsJson.of(findings));
@@ -97,7 +102,7 @@ final class BuildCommand implements Callable<Integer> {
         return Exit.DONE;
     }
 
-    private int stopped(List<Diagnostic> findings, Path library) {
+    private int stopped(List<Diagnostic> findings, LibraryFolder library) {
         if (format == FindingsFormat.json) {
             main.console().say(FindingsJson.of(findings));
         } else {

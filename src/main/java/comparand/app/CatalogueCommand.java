@@ -2,6 +2,7 @@ package comparand.app;
 
 import comparand.diag.Suggest;
 import comparand.metric.Catalogue;
+import comparand.read.LibraryFolder;
 import comparand.read.LibraryReader;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -36,7 +37,7 @@ final class CatalogueCommand implements Callable<Integer> {
         }
         var root = library;
         return LibraryReader.read(root).fold((l, findings) -> print(l.catalogue()), findings -> {
-            main.console().findings(findings, root);
+            main.console().findings(findings, new LibraryFolder(root));
             return Exit.STOPPED;
         });
     }

@@ -3,11 +3,13 @@ package comparand.app;
 import comparand.check.Checker;
 import comparand.diag.Diagnostic;
 import comparand.diag.DiagnosticText;
+import comparand.read.LibraryFolder;
 import comparand.read.LibraryReader;
 import comparand.study.LocalStudies;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
@@ -39,9 +41,13 @@ final class CheckCommand implements Callable<Integer> {
             defaultValue = "text")
     private FindingsFormat format;
 
+    @Mixin
+    private final OverOption over = new OverOption();
+
     @Override
     public Integer call() {
-        var findings = LibraryReader.read(library)
+        var folder = new LibraryFolder(library, over.folder());
+        var findings = LibraryReader.read(folder)
                 .then(l -> Checker.check(l, main.today()))
                 .then(LocalStudies::examine)
                 .findings();
@@ -52,7 +58,7 @@ final class CheckCommand implements Callable<Integer> {
                     .say(
                             findings.isEmpty()
                                     ? DiagnosticText.count(findings)
-                                    : Console.text(findings, library).stripTrailing());
+                                    : Console.text(findings, folder).stripTrailing());
         }
         return findings.stream().anyMatch(Diagnostic::stops) ? Exit.STOPPED : Exit.DONE;
     }

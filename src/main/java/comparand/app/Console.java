@@ -2,6 +2,7 @@ package comparand.app;
 
 import comparand.diag.Diagnostic;
 import comparand.diag.DiagnosticText;
+import comparand.read.LibraryFolder;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.Files;
@@ -43,13 +44,22 @@ final class Console {
     }
 
     /** Findings as text with source lines, to the error stream. */
-    void findings(List<Diagnostic> findings, Path library) {
+    void findings(List<Diagnostic> findings, LibraryFolder library) {
         if (!findings.isEmpty()) {
             err.print(text(findings, library));
         }
     }
 
+    /** The same of a library with nothing laid over it. */
+    void findings(List<Diagnostic> findings, Path library) {
+        findings(findings, new LibraryFolder(library));
+    }
+
     static String text(List<Diagnostic> findings, Path library) {
+        return text(findings, new LibraryFolder(library));
+    }
+
+    static String text(List<Diagnostic> findings, LibraryFolder library) {
         Map<String, Optional<List<String>>> seen = new HashMap<>();
         return DiagnosticText.render(findings, file -> seen.computeIfAbsent(file, f -> lines(library, f)));
     }
@@ -57,14 +67,15 @@ final class Console {
     /** Findings in files whose lines are known, and in those of a library. */
     void findings(List<Diagnostic> findings, Map<String, List<String>> known, Path library) {
         if (!findings.isEmpty()) {
+            var folder = new LibraryFolder(library);
             err.print(DiagnosticText.render(
-                    findings, file -> Optional.ofNullable(known.get(file)).or(() -> lines(library, file))));
+                    findings, file -> Optional.ofNullable(known.get(file)).or(() -> lines(folder, file))));
         }
     }
 
-    private static Optional<List<String>> lines(Path library, String file) {
+    private static Optional<List<String>> lines(LibraryFolder library, String file) {
         try {
-            var path = library.resolve(file);
+            var path = library.shown(file);
             return Files.isRegularFile(path) && Files.size(path) < 50_000_000
                     ? Optional.of(Files.readAllLines(path))
                     : Optional.empty();

@@ -46,6 +46,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             TraceCommand.class,
             PlanCommand.class,
             RequestsCommand.class,
+            ChangesCommand.class,
             CatalogueCommand.class,
             StartCommand.class,
             IntakeCommand.class,

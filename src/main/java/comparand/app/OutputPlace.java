@@ -3,6 +3,7 @@ package comparand.app;
 import comparand.diag.Diagnostic;
 import comparand.diag.Span;
 import comparand.flow.Outcome;
+import comparand.read.LibraryFolder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,9 +15,9 @@ final class OutputPlace {
 
     private OutputPlace() {}
 
-    static Outcome<Path> check(Path folder, Path library) {
+    static Outcome<Path> check(Path folder, LibraryFolder library) {
         try {
-            if (real(folder).startsWith(library.toRealPath())) {
+            if (isInside(folder, library)) {
                 return stop(
                         "output-in-library",
                         folder,
@@ -49,6 +50,13 @@ final class OutputPlace {
                     "nothing can be written there",
                     "choose another folder with `--out DIR`");
         }
+    }
+
+    private static boolean isInside(Path folder, LibraryFolder library) throws IOException {
+        var real = real(folder);
+        return real.startsWith(library.root().toRealPath())
+                || (library.over().isPresent()
+                        && real.startsWith(real(library.over().get())));
     }
 
     /** Where a path leads once it exists: links are followed as far as there is something to follow. */

@@ -39,7 +39,7 @@ final class Pipeline {
     private Pipeline() {}
 
     static Outcome<Checked> checked(DossierFile dossier) {
-        return LibraryReader.read(dossier.library()).then(library -> dossier(library, dossier));
+        return LibraryReader.read(dossier.folder()).then(library -> dossier(library, dossier));
     }
 
     static Outcome<Evidence> evidence(DossierFile dossier) {

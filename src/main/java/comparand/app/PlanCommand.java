@@ -2,10 +2,12 @@ package comparand.app;
 
 import comparand.compose.Plans;
 import comparand.diag.Diagnostic;
+import comparand.read.LibraryFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
@@ -28,9 +30,12 @@ final class PlanCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DOSSIER", description = "A file in the folder dossiers/ of a library")
     private Path dossier;
 
+    @Mixin
+    private final OverOption over = new OverOption();
+
     @Override
     public Integer call() {
-        return DossierFile.of(dossier)
+        return DossierFile.of(dossier, over.folder())
                 .fold(
                         (file, none) -> Pipeline.open(file)
                                 .fold(
@@ -38,11 +43,11 @@ final class PlanCommand implements Callable<Integer> {
                                             main.console().say(new Plans(compared).text());
                                             return Exit.DONE;
                                         },
-                                        findings -> stopped(findings, file.library())),
-                        findings -> stopped(findings, Path.of(".")));
+                                        findings -> stopped(findings, file.folder())),
+                        findings -> stopped(findings, new LibraryFolder(Path.of("."))));
     }
 
-    private int stopped(List<Diagnostic> findings, Path library) {
+    private int stopped(List<Diagnostic> findings, LibraryFolder library) {
         main.console().findings(findings, library);
         return Exit.STOPPED;
     }

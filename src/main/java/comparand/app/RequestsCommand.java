@@ -4,6 +4,7 @@ import comparand.compose.Commission;
 import comparand.diag.Diagnostic;
 import comparand.document.publication.Publication;
 import comparand.model.Audience;
+import comparand.read.LibraryFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -34,26 +35,30 @@ final class RequestsCommand implements Callable<Integer> {
     private Path dossier;
 
     @Mixin
+    private final OverOption over = new OverOption();
+
+    @Mixin
     private final OutputOptions outputs = new OutputOptions();
 
     @Override
     public Integer call() {
-        return DossierFile.of(dossier).fold((file, none) -> letters(file), findings -> stopped(findings, Path.of(".")));
+        return DossierFile.of(dossier, over.folder())
+                .fold((file, none) -> letters(file), findings -> stopped(findings, new LibraryFolder(Path.of("."))));
     }
 
     private int letters(DossierFile file) {
         var folder = outputs.folder(file.id() + "-requests");
-        return OutputPlace.check(folder, file.library())
+        return OutputPlace.check(folder, file.folder())
                 .then(place -> Pipeline.published(
                         file,
                         outputs.templates(file.library()),
                         new Commission(Set.of(Audience.SUPPLIER), Optional.empty())))
                 .fold(
-                        (publication, findings) -> written(publication, folder, file.library()),
-                        findings -> stopped(findings, file.library()));
+                        (publication, findings) -> written(publication, folder, file.folder()),
+                        findings -> stopped(findings, file.folder()));
     }
 
-    private int written(Publication publication, Path folder, Path library) {
+    private int written(Publication publication, Path folder, LibraryFolder library) {
         if (publication.documents().isEmpty()) {
             main.console().say("Nothing that was looked for in the sources is missing; there is nobody to ask.");
             return Exit.DONE;
@@ -68,7 +73,7 @@ final class RequestsCommand implements Callable<Integer> {
         return Exit.DONE;
     }
 
-    private int stopped(List<Diagnostic> findings, Path library) {
+    private int stopped(List<Diagnostic> findings, LibraryFolder library) {
         main.console().findings(findings, library);
         return Exit.STOPPED;
     }

@@ -4,10 +4,12 @@ import comparand.compose.Ladder;
 import comparand.diag.Diagnostic;
 import comparand.diag.Suggest;
 import comparand.model.Compared;
+import comparand.read.LibraryFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
@@ -32,17 +34,21 @@ final class TraceCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "ID", description = "The value")
     private String id;
 
+    @Mixin
+    private final OverOption over = new OverOption();
+
     @Override
     public Integer call() {
-        return DossierFile.of(dossier).fold((file, none) -> trace(file), findings -> stopped(findings, Path.of(".")));
+        return DossierFile.of(dossier, over.folder())
+                .fold((file, none) -> trace(file), findings -> stopped(findings, new LibraryFolder(Path.of("."))));
     }
 
     private int trace(DossierFile file) {
         return Pipeline.answers(file)
-                .fold((compared, findings) -> trace(compared), findings -> stopped(findings, file.library()));
+                .fold((compared, findings) -> trace(compared), findings -> stopped(findings, file.folder()));
     }
 
-    private int stopped(List<Diagnostic> findings, Path library) {
+    private int stopped(List<Diagnostic> findings, LibraryFolder library) {
         main.console().findings(findings, library);
         return Exit.STOPPED;
     }

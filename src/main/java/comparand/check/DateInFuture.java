@@ -27,6 +27,7 @@ final class DateInFuture implements Rule {
             source.reference().issued().ifPresent(d -> after(d, d.value().earliest(), today, findings));
             for (var value : source.values()) {
                 value.read().forEach(r -> after(r.on(), today, findings));
+                value.letter().ifPresent(l -> after(l.on(), today, findings));
                 value.settled().ifPresent(s -> after(s.on(), today, findings));
                 value.was().ifPresent(w -> after(w.until(), today, findings));
             }

@@ -22,26 +22,39 @@ final class NumberNotInQuote implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         library.values()
-                .forEach(value -> digits(value.value()).forEach(number -> {
-                    value.value()
-                            .quote()
-                            .filter(quote -> !occurs(number.value(), quote.value()))
-                            .ifPresent(quote -> findings.note(
-                                    number.span(),
-                                    "%s does not occur in the quote \"%s\""
-                                            .formatted(number.value(), shortened(quote.value())),
-                                    "digits may have been swapped, or the quote belongs to another value",
-                                    "compare both with the source and correct one of them"));
-                    var printed = value.value().printed().value();
-                    if (!occurs(number.value(), printed)) {
-                        findings.note(
-                                number.span(),
-                                "%s does not occur in what is recorded as printed, \"%s\""
-                                        .formatted(number.value(), shortened(printed)),
-                                "the number compared must be the number printed",
-                                "compare both with the source and correct one of them");
-                    }
-                }));
+                .forEach(value -> digits(value.value())
+                        .filter(number -> !isInLetter(number, value.value()))
+                        .forEach(number -> {
+                            value.value()
+                                    .quote()
+                                    .filter(quote -> !occurs(number.value(), quote.value()))
+                                    .ifPresent(quote -> findings.note(
+                                            number.span(),
+                                            "%s does not occur in the quote \"%s\""
+                                                    .formatted(number.value(), shortened(quote.value())),
+                                            "digits may have been swapped, or the quote belongs to another value",
+                                            "compare both with the source and correct one of them"));
+                            var printed = value.value().printed().value();
+                            if (!occurs(number.value(), printed)) {
+                                findings.note(
+                                        number.span(),
+                                        "%s does not occur in what is recorded as printed, \"%s\""
+                                                .formatted(number.value(), shortened(printed)),
+                                        "the number compared must be the number printed",
+                                        "compare both with the source and correct one of them");
+                            }
+                        }));
+    }
+
+    /** A spread that the authors sent later stands in their letter, and not in print. */
+    private static boolean isInLetter(Located<String> number, ValueRecord value) {
+        boolean isSpread = value.spread().stream()
+                .flatMap(s -> s.figures().stream())
+                .anyMatch(f -> f.span().equals(number.span()));
+        return isSpread
+                && value.letter()
+                        .filter(l -> occurs(number.value(), l.says().value()))
+                        .isPresent();
     }
 
     /** Every number that is recorded as printed: the figure or both ends, the spread, the counts. */

@@ -50,6 +50,10 @@ final class Rules {
             // sources and devices
             new RevisionMissing(),
             new StatusCheckOld(),
+            new ConcernExpressed(),
+            new CohortTime(),
+            new CohortsOverlap(),
+            new LetterNotCited(),
             new DateInFuture(),
             new LabelUnit(),
             new LimitsUnit(),

@@ -21,7 +21,9 @@ import java.util.stream.Stream;
  *
  * @param catalogue the shipped metrics and those the library declares
  * @param data the raw data files of the studies, by the file name findings use
- * @param fingerprints SHA-256 of every file read, in hexadecimal, by file name
+ * @param fingerprints SHA-256 of every file read, in hexadecimal, by its path within the library
+ * @param laidOver of these, the files of a second folder that took the place of the library's for this run: what findings
+ *     call them, by the path within the library
  */
 public record Library(
         SortedMap<String, DeviceRecord> devices,
@@ -31,7 +33,8 @@ public record Library(
         SortedMap<String, DossierRecord> dossiers,
         Catalogue catalogue,
         SortedMap<String, RowSource> data,
-        SortedMap<String, String> fingerprints) {
+        SortedMap<String, String> fingerprints,
+        SortedMap<String, String> laidOver) {
 
     public Library {
         requireNonNull(catalogue, "catalogue");
@@ -42,6 +45,7 @@ public record Library(
         dossiers = copy(dossiers);
         data = copy(data);
         fingerprints = copy(fingerprints);
+        laidOver = copy(laidOver);
     }
 
     private static <V> SortedMap<String, V> copy(SortedMap<String, V> map) {
@@ -50,7 +54,7 @@ public record Library(
 
     /** The same with other sources, to see what would become of them. */
     public Library withSources(SortedMap<String, SourceRecord> others) {
-        return new Library(devices, others, studies, screenings, dossiers, catalogue, data, fingerprints);
+        return new Library(devices, others, studies, screenings, dossiers, catalogue, data, fingerprints, laidOver);
     }
 
     public Optional<DeviceRecord> device(String id) {

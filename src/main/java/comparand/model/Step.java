@@ -19,6 +19,8 @@ public record Step(Kind kind, String formula, SortedMap<String, String> facts) {
     public enum Kind {
         /** Found in print. */
         PRINTED(false),
+        /** Added in a letter to what is printed. */
+        LETTER(false),
         /** Read from a figure by its calibrated axis. */
         READ_FROM_FIGURE(false),
         /** Brought to the metric's unit. */

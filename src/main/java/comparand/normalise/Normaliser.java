@@ -17,6 +17,7 @@ import comparand.model.SetAside;
 import comparand.model.Sizes;
 import comparand.model.Step;
 import comparand.model.library.ConditionText;
+import comparand.model.library.LetterRecord;
 import comparand.model.library.PlaceRecord;
 import comparand.model.library.QuestionRecord;
 import comparand.model.library.ScenarioRecord;
@@ -104,6 +105,7 @@ public final class Normaliser {
         }
         var trail = new ArrayList<Step>();
         trail.add(printed(published));
+        value.letter().map(Normaliser::letter).ifPresent(trail::add);
         unitStep(metric, value).ifPresent(trail::add);
         var formed = SummaryForm.of(metric, value, footing, reading());
         trail.addAll(formed.steps());
@@ -167,6 +169,18 @@ public final class Normaliser {
                 value.quote().map(Located::value).orElse("no quote given"),
                 "file",
                 value.id().span().file() + ":" + value.id().span().line());
+    }
+
+    private static Step letter(LetterRecord letter) {
+        return Step.of(
+                Step.Kind.LETTER,
+                "",
+                "by",
+                letter.by().value(),
+                "on",
+                letter.on().value().toString(),
+                "says",
+                letter.says().value());
     }
 
     private static Optional<Step> unitStep(Metric metric, ValueRecord value) {

@@ -26,7 +26,11 @@ final class SettingAside {
         var status = source.status();
         var byStatus = switch (status.state().value()) {
             case RETRACTED -> Optional.of(new Why(Reason.RETRACTED, notice(status)));
-            case SUPERSEDED -> Optional.of(new Why(Reason.SUPERSEDED, successor(status)));
+            // instructions hold for the devices of their revision, whatever came after them
+            case SUPERSEDED ->
+                isOfUnitsAtHand(checked, value)
+                        ? Optional.<Why>empty()
+                        : Optional.of(new Why(Reason.SUPERSEDED, successor(status)));
             case PREPRINT -> Optional.of(new Why(Reason.PREPRINT, successor(status)));
             case CURRENT, CORRECTED, CONCERN -> Optional.<Why>empty();
         };
@@ -41,6 +45,13 @@ final class SettingAside {
                         .map(s -> new Why(Reason.LEFT_OUT, s.because().value())))
                 .or(() -> Optional.ofNullable(checked.held().get(value.id()))
                         .map(message -> new Why(Reason.HELD, message)));
+    }
+
+    private static boolean isOfUnitsAtHand(Checked checked, PublishedValue value) {
+        return checked.library()
+                .device(value.value().device().value())
+                .filter(d -> d.instructions().value().equals(value.source().id()))
+                .isPresent();
     }
 
     private static boolean isLeftOut(ScenarioRecord scenario, PublishedValue value, Comparand comparand) {

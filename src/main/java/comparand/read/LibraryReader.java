@@ -27,21 +27,27 @@ import java.util.function.Function;
 /** Reads a library folder: devices, sources, metrics, studies with their raw data, logs of screening, and dossiers. */
 public final class LibraryReader {
 
-    private final Path root;
+    private final LibraryFolder folder;
     private final List<Diagnostic> findings = new ArrayList<>();
     private final SortedMap<String, String> fingerprints = new TreeMap<>();
     private final SortedMap<String, RowSource> data = new TreeMap<>();
 
-    private LibraryReader(Path root) {
-        this.root = root;
+    private LibraryReader(LibraryFolder folder) {
+        this.folder = folder;
     }
 
     /** The library in a folder, or every fault of every file in it. */
     public static Outcome<Library> read(Path root) {
-        return new LibraryReader(root).read();
+        return read(new LibraryFolder(root));
+    }
+
+    /** The library in a folder, with the files of a second folder in the place of its own. */
+    public static Outcome<Library> read(LibraryFolder folder) {
+        return new LibraryReader(folder).read();
     }
 
     private Outcome<Library> read() {
+        var root = folder.root();
         if (!Files.isDirectory(root)) {
             return Outcome.stopped(List.of(Diagnostic.stop(
                     "library-missing",
@@ -65,8 +71,10 @@ public final class LibraryReader {
                     "records lie in devices/, sources/, studies/ and dossiers/ as files ending in .yaml",
                     "give the folder above them, or write a new library with `comparand start DIR`"));
         }
+        var laidOver = new LaidOver(folder, fingerprints.keySet()).found(findings);
         return Outcome.of(
-                new Library(devices, sources, studies, screenings, dossiers, catalogue, data, fingerprints), findings);
+                new Library(devices, sources, studies, screenings, dossiers, catalogue, data, fingerprints, laidOver),
+                findings);
     }
 
     private <T extends Record> SortedMap<String, T> folder(
@@ -74,13 +82,13 @@ public final class LibraryReader {
         var records = new TreeMap<String, T>();
         for (var path : list(name)) {
             var file = name + "/" + path.getFileName();
-            if (leadsOutside(path, file)) {
+            if (leadsOutside(path, folder.named(file))) {
                 continue;
             }
             if (Files.isDirectory(path)) {
-                unexpected(file, "a folder");
+                unexpected(folder.named(file), "a folder");
             } else if (!file.endsWith(".yaml")) {
-                unexpected(file, "not a record");
+                unexpected(folder.named(file), "not a record");
             } else {
                 record(path, file, type).ifPresent(r -> register(records, r, id.apply(r), stem(file)));
             }
@@ -90,13 +98,14 @@ public final class LibraryReader {
 
     private SortedMap<String, StudyRecord> studies() {
         var records = new TreeMap<String, StudyRecord>();
-        for (var folder : list("studies")) {
-            var name = "studies/" + folder.getFileName();
-            var path = folder.resolve("study.yaml");
-            if (leadsOutside(folder, name) || leadsOutside(path, name + "/study.yaml")) {
+        for (var study : list("studies")) {
+            var name = "studies/" + study.getFileName();
+            var file = name + "/study.yaml";
+            var path = folder.path(file);
+            if (leadsOutside(study, name) || leadsOutside(path, folder.named(file))) {
                 continue;
             }
-            if (!Files.isDirectory(folder)) {
+            if (!Files.isDirectory(study)) {
                 unexpected(name, "not a study folder");
             } else if (!Files.isRegularFile(path)) {
                 findings.add(Diagnostic.stop(
@@ -106,9 +115,9 @@ public final class LibraryReader {
                         "without it nobody knows what the columns of its files mean",
                         "add study.yaml; `comparand start DIR` writes a blank one"));
             } else {
-                record(path, name + "/study.yaml", StudyRecord.class).ifPresent(study -> {
-                    register(records, study, study.study(), folder.getFileName().toString());
-                    new RawData(folder, name, findings, fingerprints, data).read(study);
+                record(path, file, StudyRecord.class).ifPresent(record -> {
+                    register(records, record, record.study(), String.valueOf(study.getFileName()));
+                    new RawData(folder, name, findings, fingerprints, data).read(record);
                 });
             }
         }
@@ -138,9 +147,9 @@ public final class LibraryReader {
         try {
             var bytes = Files.readAllBytes(path);
             fingerprints.put(file, Fingerprint.of(bytes));
-            return Binder.read(file, bytes, type, findings);
+            return Binder.read(folder.named(file), bytes, type, findings);
         } catch (IOException e) {
-            unreadable(file);
+            unreadable(folder.named(file));
             return Optional.empty();
         }
     }
@@ -165,14 +174,11 @@ public final class LibraryReader {
 
     /** The entries of a folder by name; hidden ones are left alone, and a folder that is not there is empty. */
     private List<Path> list(String name) {
-        var folder = root.resolve(name);
-        if (!Files.isDirectory(folder) || leadsOutside(folder, name)) {
+        if (leadsOutside(folder.root().resolve(name), name)) {
             return List.of();
         }
-        try (var entries = Files.list(folder)) {
-            return entries.filter(p -> !p.getFileName().toString().startsWith("."))
-                    .sorted()
-                    .toList();
+        try {
+            return folder.list(name);
         } catch (IOException e) {
             unreadable(name);
             return List.of();
@@ -182,7 +188,7 @@ public final class LibraryReader {
     /** A link may not lead out of the library: what lies elsewhere is not handed on with it. */
     private boolean leadsOutside(Path path, String file) {
         try {
-            if (!Files.exists(path) || path.toRealPath().startsWith(root.toRealPath())) {
+            if (!Files.exists(path) || folder.holds(path)) {
                 return false;
             }
         } catch (IOException e) {

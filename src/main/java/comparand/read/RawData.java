@@ -20,14 +20,14 @@ import java.util.stream.Collectors;
 /** The raw data files of one study: found, fingerprinted and opened for streaming. */
 final class RawData {
 
-    private final Path folder;
+    private final LibraryFolder folder;
     private final String name;
     private final List<Diagnostic> findings;
     private final SortedMap<String, String> fingerprints;
     private final SortedMap<String, RowSource> data;
 
     RawData(
-            Path folder,
+            LibraryFolder folder,
             String name,
             List<Diagnostic> findings,
             SortedMap<String, String> fingerprints,
@@ -62,7 +62,7 @@ final class RawData {
                 .filter(n -> all && !files.contains(n))
                 .forEach(n -> findings.add(Diagnostic.note(
                         "file-not-read",
-                        Span.startOf(name + "/" + n),
+                        Span.startOf(folder.named(name + "/" + n)),
                         "study.yaml does not map this file, so it was not read",
                         "data nobody reads look as if they counted",
                         "map it under `files:`, or move it elsewhere")));
@@ -79,7 +79,7 @@ final class RawData {
 
     private void open(DataFileRecord mapping) {
         var written = mapping.file().value();
-        var path = folder.resolve(isPlainName(written) ? written : "study.yaml");
+        var path = folder.path(name + "/" + (isPlainName(written) ? written : "study.yaml"));
         if (!isPlainName(written) || Files.isSymbolicLink(path)) {
             stop(
                     "file-outside",
@@ -112,7 +112,7 @@ final class RawData {
             if (!fingerprints.containsKey(file)) {
                 fingerprints.put(file, Fingerprint.of(path));
             }
-            data.put(name + "/" + mapping.name(), form.open(path, file, notes));
+            data.put(name + "/" + mapping.name(), form.open(path, folder.named(file), notes));
         } catch (UnreadableRows e) {
             findings.add(Diagnostic.stop(
                     "data-unreadable",
@@ -123,7 +123,7 @@ final class RawData {
         } catch (IOException e) {
             findings.add(Diagnostic.stop(
                     "file-unreadable",
-                    Span.startOf(file),
+                    Span.startOf(folder.named(file)),
                     "this file could not be read",
                     "a library is read whole or not at all",
                     "check that it exists, is whole, and may be read"));
@@ -138,11 +138,11 @@ final class RawData {
 
     /** The files beside study.yaml, hidden ones left alone. */
     private List<String> names() {
-        try (var entries = Files.list(folder)) {
-            return entries.filter(Files::isRegularFile)
-                    .map(p -> p.getFileName().toString())
-                    .filter(n -> !n.equals("study.yaml") && !n.startsWith(".") && !n.startsWith("~$"))
-                    .sorted()
+        try {
+            return folder.list(name).stream()
+                    .filter(Files::isRegularFile)
+                    .map(p -> String.valueOf(p.getFileName()))
+                    .filter(n -> !n.equals("study.yaml") && !n.startsWith("~$"))
                     .toList();
         } catch (IOException e) {
             // the folder was listed a moment ago; what is missing from it is found file by file

@@ -46,6 +46,7 @@ final class Floors {
         room("read.csv", "model", "model.library", "diag").with("de.siegmar.fastcsv");
         room("read.yaml", "model.library", "model.template", "document.record", "unit", "flow", "diag")
                 .with("org.snakeyaml.engine", "com.fasterxml.jackson.databind");
+        room("read.results", "document.result", "flow", "diag").with("com.fasterxml.jackson");
         room("read.workbook", "model", "unit", "flow", "diag")
                 .with("org.apache.poi", "org.xml.sax", "javax.xml.parsers");
         room("read.proposal", "read.csv", "read.workbook", "model", "model.library", "metric", "unit", "diag");
@@ -70,6 +71,7 @@ final class Floors {
                 "document.chart",
                 "document.result");
         stage("compose.figure", "compose.text", "compose.results", "document", "document.chart", "document.result");
+        room("compose.ledger", "compose.text", "document", "document.result", "model");
         stage("compose.brief", "compose.text", "compose.table", "model.template", "document", "document.result");
         stage(
                 "compose.talk",

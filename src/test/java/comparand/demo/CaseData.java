@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Stream;
 
 /**
  * Writes the raw clinical files of the demo library: three invented hospitals, each with its own columns, units, separators
@@ -21,6 +22,9 @@ final class CaseData {
 
     /** Where the files are committed. */
     static final Path FOLDER = Path.of("evidence/studies/three-hospitals");
+
+    /** Where those of the second month are. */
+    static final Path LATER = Path.of("evidence/dated/2026-11/studies/three-hospitals");
 
     /** Every draw starts from this number and from what is drawn. */
     static final long SEED = 20260914L;
@@ -36,12 +40,17 @@ final class CaseData {
     private CaseData() {}
 
     public static void main(String[] args) throws IOException {
-        write(args.length > 0 ? Path.of(args[0]) : FOLDER);
+        write(files(), args.length > 0 ? Path.of(args[0]) : FOLDER);
+        write(filesOfLater(), args.length > 0 ? Path.of(args[0]).resolve("later") : LATER);
     }
 
     static void write(Path folder) throws IOException {
+        write(files(), folder);
+    }
+
+    private static void write(Map<String, byte[]> files, Path folder) throws IOException {
         Files.createDirectories(folder);
-        for (var file : files().entrySet()) {
+        for (var file : files.entrySet()) {
             Files.write(folder.resolve(file.getKey()), file.getValue());
         }
     }
@@ -54,6 +63,13 @@ final class CaseData {
         files.putAll(CaseDataStAldwyn.files(of(cases, CaseDataHospital.ST_ALDWYN)));
         files.putAll(CaseDataLakeFerran.files(of(cases, CaseDataHospital.LAKE_FERRAN)));
         return files;
+    }
+
+    /** The raw files that the weeks after change, by name: four more cases of one device in one hospital. */
+    static Map<String, byte[]> filesOfLater() {
+        var cases = of(CaseDataRegister.drawn(), CaseDataHospital.ST_ALDWYN);
+        return CaseDataStAldwyn.files(
+                Stream.concat(cases.stream(), CaseDataRegister.later().stream()).toList());
     }
 
     private static List<CaseDataCase> of(Map<String, CaseDataCase> cases, CaseDataHospital hospital) {

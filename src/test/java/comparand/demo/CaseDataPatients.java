@@ -54,7 +54,11 @@ final class CaseDataPatients {
             new Group(ST_ALDWYN, QUILLANE, 1, 6.0, 8.0, 0, 0, new Target("60", "13")),
             new Group(LAKE_FERRAN, MIRROWEN, 1, 5.0, 7.0, 0, 0, new Target("70", "14")));
 
+    /** The cases of the weeks after: those of one hospital that a second month adds. */
+    static final Group LATER = new Group(ST_ALDWYN, SKARROW, 4, 4.6, 10.2, 0, 0, new Target("52", "12"));
+
     private static final int LAST_DAY = 236;
+    private static final int LAST_DAY_LATER = 262;
 
     /** Months at a weight, of children with a heart defect: lighter than their age. */
     private static final double[] KILOGRAMS = {3, 4, 5, 6, 7, 8, 9, 10, 11, 12};
@@ -74,15 +78,34 @@ final class CaseDataPatients {
         return patients;
     }
 
+    /** The patients of {@link #LATER}, numbered behind the others of their hospital, on days of their own. */
+    static List<CaseDataPatient> later() {
+        var before =
+                drawn().stream().filter(p -> p.hospital() == LATER.hospital).toList();
+        var days = CaseData.random("later days", LATER.hospital)
+                .ints(LAST_DAY + 4, LAST_DAY_LATER)
+                .distinct()
+                .limit(LATER.cases)
+                .sorted()
+                .boxed()
+                .toList();
+        return group(LATER, before.size() + 1, days);
+    }
+
     private List<CaseDataPatient> group(Group group) {
         int first = numbered.getOrDefault(group.hospital, 0) + 1;
         numbered.put(group.hospital, first + group.cases - 1);
+        var days = days(group.hospital);
+        return group(group, first, days.subList(first - 1, first - 1 + group.cases));
+    }
+
+    private static List<CaseDataPatient> group(Group group, int first, List<Integer> days) {
         for (int attempt = 0; ; attempt++) {
             var random = CaseData.random("patients", group.hospital, group.device, group.cases, attempt);
             var patients = new ArrayList<CaseDataPatient>();
             var weights = weights(group, random);
             for (int i = 0; i < group.cases; i++) {
-                patients.add(patient(group, first + i, weights[i], random));
+                patients.add(patient(group, first + i, days.get(i), weights[i], random));
             }
             long above = patients.stream()
                     .filter(p -> p.fullFlow() > group.device.labelledFlow)
@@ -107,7 +130,7 @@ final class CaseDataPatients {
         return order.stream().mapToDouble(w -> w).toArray();
     }
 
-    private static CaseDataPatient patient(Group group, int number, double weight, Random random) {
+    private static CaseDataPatient patient(Group group, int number, int day, double weight, Random random) {
         int height =
                 (int) StrictMath.round(50 * StrictMath.pow(weight / 3.3, 0.42) * (1 + 0.02 * random.nextGaussian()));
         double months = new LinearInterpolator().interpolate(KILOGRAMS, MONTHS).value(weight);
@@ -120,7 +143,7 @@ final class CaseDataPatients {
                 "%s-%02d".formatted(group.hospital.letter, number),
                 group.hospital,
                 group.device,
-                days(group.hospital).get(number - 1),
+                day,
                 (int) StrictMath.round(months * StrictMath.exp(0.15 * random.nextGaussian())),
                 weight,
                 height,

@@ -74,6 +74,29 @@ final class CaseDataRegister {
                 .collect(Collectors.toMap(CaseDataCase::id, Function.identity(), (a, b) -> a, LinkedHashMap::new));
     }
 
+    /** The cases of the weeks after, whose results no printed summary fixes. */
+    static List<CaseDataCase> later() {
+        var register = new CaseDataRegister();
+        var patients = CaseDataPatients.later();
+        patients.forEach(register::later);
+        return patients.stream().map(register::assembled).toList();
+    }
+
+    private void later(CaseDataPatient patient) {
+        var random = CaseData.random("later", patient.id());
+        var device = patient.device();
+        drops.put(patient, StrictMath.round(pressureShape(patient, random) / patient.hospital().pressureStep));
+        minutes.put(patient, StrictMath.round(drawn(device.bypass(), random)));
+        freeHaemoglobin.put(patient, StrictMath.round(within(8, 60, drawn(device.freeHaemoglobin(), random))));
+        plateletsBefore.put(patient, StrictMath.round(200 + 160 * random.nextDouble()));
+        double left = within(0.45, 0.9, 1 + drawn(device.platelets(), random) / 100.0);
+        plateletsAfter.put(patient, StrictMath.round(left * plateletsBefore.of(patient)));
+    }
+
+    private static double drawn(Target target, Random random) {
+        return target.meanValue() + target.sdValue() * random.nextGaussian();
+    }
+
     private void pressures(CaseDataPatients.Group group, List<CaseDataPatient> patients) {
         var random = CaseData.random("pressure", group.hospital(), group.device());
         double step = group.hospital().pressureStep;

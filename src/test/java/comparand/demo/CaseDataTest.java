@@ -39,6 +39,11 @@ class CaseDataTest {
 
     @Test
     void theCommittedFilesAreThoseOfTheGenerator() throws IOException {
+        for (var file : CaseData.filesOfLater().entrySet()) {
+            assertThat(Files.readAllBytes(CaseData.LATER.resolve(file.getKey())))
+                    .as(file.getKey())
+                    .isEqualTo(file.getValue());
+        }
         for (var file : CaseData.files().entrySet()) {
             assertThat(Files.readAllBytes(CaseData.FOLDER.resolve(file.getKey())))
                     .as("%s: run the main method of comparand.demo.CaseData with the argument %s"

@@ -71,7 +71,11 @@ public final class Brief {
             case TRIAL -> notes.row(say("brief.trial"), open.trial());
             case TO_ASK -> notes.row(say("brief.to-ask"), open.toAsk());
             case CHANGES -> notes.row(say("brief.changes"), facts.changes());
-            case SOURCES -> notes.print(say("brief.sources"), facts.sources());
+            case SOURCES -> {
+                notes.print(say("brief.sources"), facts.sources());
+                // what was left out stands wherever the sources do
+                facts.setAside().ifPresent(aside -> notes.print(say("table.aside"), aside));
+            }
             case METHODS -> notes.print(say("brief.methods"), methods());
             case KEY -> notes.print(say("brief.key"), say("committee.key-text"));
             // they are the same in every document, and the pages are two

@@ -237,6 +237,24 @@ final class Facts {
                 .orElse(listed);
     }
 
+    /** Values that take no part, with reasons; none where all do. */
+    Optional<String> setAside() {
+        return results.setAside().isEmpty()
+                ? Optional.empty()
+                : Optional.of(results.setAside().stream()
+                                .map(a -> run.words()
+                                        .say(
+                                                "brief.aside",
+                                                "value",
+                                                a.value(),
+                                                "locator",
+                                                a.locator(),
+                                                "why",
+                                                a.words()))
+                                .collect(Collectors.joining("; "))
+                        + ".");
+    }
+
     private String source(SourceResult s) {
         var record = run.library().source(s.id());
         return run.words()

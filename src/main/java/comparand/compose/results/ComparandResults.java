@@ -5,15 +5,20 @@ import comparand.compose.text.Run;
 import comparand.compose.text.SummaryText;
 import comparand.document.result.ComparandResult;
 import comparand.document.result.ComparandResult.CircumstanceResult;
+import comparand.document.result.ComparandResult.FormerResult;
+import comparand.document.result.ComparandResult.LetterResult;
 import comparand.document.result.ComparandResult.RangeResult;
 import comparand.document.result.ComparandResult.StepResult;
 import comparand.document.result.ComparandResult.SummaryResult;
 import comparand.model.Answer;
 import comparand.model.Comparand;
+import comparand.model.Origin;
 import comparand.model.Summary;
+import comparand.model.library.ValueRecord;
 import comparand.stat.Interval;
 import comparand.stat.Moments;
 import comparand.stat.ProportionInterval;
+import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 
@@ -56,7 +61,46 @@ public final class ComparandResults {
                                 run.trails().of(s),
                                 run.trails().formula(c, s),
                                 s.facts()))
-                        .toList());
+                        .toList(),
+                Optional.of(c.origin().fold(p -> p.source().id(), l -> l.study().id())),
+                Optional.of(c.origin().fold(this::files, this::files)),
+                former(c),
+                letter(c));
+    }
+
+    private List<String> files(Origin.Published published) {
+        return List.of("sources/" + published.source().id() + ".yaml");
+    }
+
+    private List<String> files(Origin.Local local) {
+        return run.library().fingerprints().keySet().stream()
+                .filter(f -> f.startsWith("studies/" + local.study().id() + "/")
+                        && local.file().contains(f))
+                .toList();
+    }
+
+    private static Optional<FormerResult> former(Comparand c) {
+        return printed(c)
+                .flatMap(ValueRecord::was)
+                .map(w -> new FormerResult(
+                        w.value().value().toString(),
+                        w.reason().value(),
+                        w.until().value().toString()));
+    }
+
+    private static Optional<LetterResult> letter(Comparand c) {
+        return printed(c)
+                .flatMap(ValueRecord::letter)
+                .map(l -> new LetterResult(
+                        l.by().value(), l.on().value().toString(), l.says().value()));
+    }
+
+    /** The one value a published comparand stands for; none for a local one and one read off between two. */
+    private static Optional<ValueRecord> printed(Comparand c) {
+        return c.origin()
+                .fold(
+                        p -> p.values().size() == 1 ? Optional.of(p.values().get(0)) : Optional.<ValueRecord>empty(),
+                        l -> Optional.empty());
     }
 
     private SummaryResult summary(Comparand c) {

@@ -87,7 +87,10 @@ public final class ResultSets {
     private RunResult runResult() {
         var d = run.dossier();
         var inputs = run.library().fingerprints().entrySet().stream()
-                .map(e -> new InputResult(e.getKey(), e.getValue()))
+                .map(e -> new InputResult(
+                        e.getKey(),
+                        e.getValue(),
+                        Optional.ofNullable(run.library().laidOver().get(e.getKey()))))
                 .toList();
         return new RunResult(
                 d.id(),
@@ -107,7 +110,8 @@ public final class ResultSets {
                 Answer.LEVEL,
                 PairResults.NARROW,
                 Answer.ToleranceBound.SHARE,
-                run.familySize());
+                run.familySize(),
+                Optional.of(run.words().language()));
     }
 
     private DeviceResult device(String id) {
@@ -174,7 +178,10 @@ public final class ResultSets {
                 source.values().size(),
                 reported,
                 deciding,
-                List.copyOf(missing));
+                List.copyOf(missing),
+                status.since().map(d -> d.value().text()),
+                status.by().map(Located::value),
+                source.sameStudyAs().map(Located::value));
     }
 
     private List<QuestionResult> questions() {

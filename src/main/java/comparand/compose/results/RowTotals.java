@@ -1,6 +1,7 @@
 package comparand.compose.results;
 
 import comparand.compose.text.Run;
+import comparand.diag.Located;
 import comparand.document.result.RowLogResult.AllRowsResult;
 import comparand.document.result.RowLogResult.ReasonResult;
 import comparand.document.result.RowLogResult.StudyResult;
@@ -10,6 +11,7 @@ import comparand.model.RowLog.Fate;
 import comparand.model.RowLog.FileLog;
 import comparand.model.RowLog.RowNote;
 import comparand.model.library.StudyKind;
+import comparand.model.library.StudyRecord;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -92,6 +94,7 @@ final class RowTotals {
                         .filter(c -> !c.isEmpty())
                         .distinct()
                         .count(),
-                (int) counts.stream().map(Count::device).distinct().count());
+                (int) counts.stream().map(Count::device).distinct().count(),
+                Optional.ofNullable(record).flatMap(StudyRecord::period).map(Located::value));
     }
 }

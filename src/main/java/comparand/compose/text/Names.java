@@ -8,6 +8,7 @@ import comparand.model.SetAside;
 import comparand.model.library.DeviceRecord;
 import comparand.model.library.PlaceRecord;
 import comparand.model.library.SourceRecord;
+import comparand.model.library.SourceState;
 import comparand.model.library.SourcedRecord;
 import comparand.model.library.ValueRecord;
 import java.util.ArrayList;
@@ -15,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Numbers of sources, locators and names, the same in every document of a run. */
@@ -85,7 +87,16 @@ public final class Names {
 
     public String locator(SourceRecord source, ValueRecord value) {
         return number(source.id()) + ":"
-                + value.place().map(PlaceRecord::pointer).orElse("?");
+                + value.place().map(PlaceRecord::pointer).orElse("?")
+                + concern(Optional.of(source));
+    }
+
+    /** A concern is said wherever a value of the source is shown. */
+    private String concern(Optional<SourceRecord> source) {
+        return source.filter(s -> s.status().state().value() == SourceState.CONCERN)
+                        .isPresent()
+                ? ", " + words.say("locator.concern")
+                : "";
     }
 
     /** The locator, and behind it who paid for the source, where that was a maker: {@code 3:T2r2, maker}. */
@@ -106,7 +117,8 @@ public final class Names {
     }
 
     public String locator(SourcedRecord from) {
-        return number(from.source().value()) + ":" + from.place().pointer();
+        var source = from.source().value();
+        return number(source) + ":" + from.place().pointer() + concern(library.source(source));
     }
 
     public String device(String id) {

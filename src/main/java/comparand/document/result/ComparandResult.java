@@ -24,7 +24,29 @@ public record ComparandResult(
         Optional<String> printed,
 
         @Says("The steps from print or raw data to the number, in order")
-        List<StepResult> steps) {
+        List<StepResult> steps,
+
+        @Says("Name of its source or study") Optional<String> from,
+
+        @Says("Files it was taken or computed from, by their paths within the library")
+        Optional<List<String>> files,
+
+        @Says("What was recorded in its place before a correction")
+        Optional<FormerResult> was,
+
+        @Says("What its authors or maker added in writing") Optional<LetterResult> letter) {
+
+    /** What was recorded before a correction. */
+    public record FormerResult(
+            @Says("The value as it was recorded") String value,
+            @Says("Why it changed") String reason,
+            @Says("The last day it was used") String until) {}
+
+    /** What was added in writing to what is printed. */
+    public record LetterResult(
+            @Says("Who wrote") String by,
+            @Says("The day of the letter") String on,
+            @Says("The words") String says) {}
 
     /** What is known of a value. */
     public record SummaryResult(

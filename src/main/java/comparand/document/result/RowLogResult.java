@@ -61,7 +61,8 @@ public record RowLogResult(
             Optional<Integer> members,
 
             @Says("Centres it names") int centres,
-            @Says("Devices it used") int devices) {}
+            @Says("Devices it used") int devices,
+            @Says("When it was done, in words") Optional<String> period) {}
 
     /** One file. */
     public record FileResult(

@@ -36,10 +36,15 @@ public record RunResult(
         double toleranceShare,
 
         @Says("Number of comparisons the adjusted p values allow for")
-        int familySize) {
+        int familySize,
+
+        @Says("Language of all sentences, such as en") Optional<String> language) {
 
     /** One file that was read. */
     public record InputResult(
             @Says("File name within the library") String file,
-            @Says("SHA-256 in hexadecimal") String sha256) {}
+            @Says("SHA-256 in hexadecimal") String sha256,
+
+            @Says("For a file of a folder laid over the library: what findings call it")
+            Optional<String> laidOver) {}
 }

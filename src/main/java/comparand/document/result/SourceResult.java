@@ -26,4 +26,12 @@ public record SourceResult(
         int conditionsDeciding,
 
         @Says("Conditions that decide its values and are not reported")
-        List<String> missing) {}
+        List<String> missing,
+
+        @Says("When its correction, concern or retraction was published")
+        Optional<String> since,
+
+        @Says("The source that takes its place") Optional<String> by,
+
+        @Says("The source that reports the same patients or runs")
+        Optional<String> sameStudyAs) {}

@@ -33,6 +33,8 @@ public record SourceRecord(
         @Meaning("A source in this library that reports the same patients or runs") @Key("same-study-as")
         Optional<Located<String>> sameStudyAs,
 
+        @Meaning("Where and when its patients were treated") Optional<CohortRecord> cohort,
+
         @Meaning("Conditions that hold for every value below, unless the value says otherwise")
         Entries<Located<ConditionText>> conditions,
 

@@ -64,4 +64,7 @@ public record ValueRecord(
         @Meaning("The work this source quotes it from; a value seen only second-hand is held") @Key("quoted-from")
         Optional<Located<String>> quotedFrom,
 
+        @Meaning("What the authors or the maker added in writing, such as a spread or a number that is not printed")
+        Optional<LetterRecord> letter,
+
         @Meaning("A remark for the reader of the library") Optional<Located<String>> remark) {}

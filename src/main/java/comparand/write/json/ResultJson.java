@@ -11,12 +11,13 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import comparand.document.result.LedgerResult;
 import comparand.document.result.ResultSet;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 
-/** Writes {@code results.json}: keys in kebab case in the order of the record types, absent entries left out. */
+/** Writes {@code results.json} and what changed between two of them: keys in kebab case in the order of the record types, absent entries left out. */
 public final class ResultJson {
 
     private static final ObjectWriter WRITER = writer();
@@ -25,6 +26,12 @@ public final class ResultJson {
 
     public static void write(ResultSet results, OutputStream out) throws IOException {
         WRITER.writeValue(out, results);
+        out.write('\n');
+    }
+
+    /** What changed between two runs, in the same manner. */
+    public static void write(LedgerResult ledger, OutputStream out) throws IOException {
+        WRITER.writeValue(out, ledger);
         out.write('\n');
     }
 

@@ -30,8 +30,16 @@ final class WordForms {
     /** Why a value stands alone. */
     static final List<String> ALONE = List.of("claim", "no-local", "no-present");
 
+    /** How an answer is not the same in two runs. */
+    private static final List<String> LEDGER_KINDS =
+            List.of("ANOTHER", "GONE", "NEW", "REASONS", "NUMBERS", "WORDS", "ADJUSTED");
+
     /** What is added to a beginning while the program runs. */
     static final Map<String, Collection<String>> ENDINGS = Map.ofEntries(
+            Map.entry(
+                    "ledger.group.", List.of("TOOL", "QUESTION", "RULE", "SOURCE", "VALUE", "ASIDE", "LOCAL", "PRICE")),
+            Map.entry("ledger.kind.", LEDGER_KINDS),
+            Map.entry("ledger.effect.", LEDGER_KINDS),
             Map.entry("step.", names(Step.Kind.values())),
             Map.entry("centres.mean.", names(LocalMean.Rule.values())),
             Map.entry("figure.series.", List.of("SAME", "SAME_AFTER_CONVERSION", "CONDITIONS_DIFFER", "NOT_REPORTED")),
@@ -135,6 +143,8 @@ final class WordForms {
             "settle.",
             "ms.say.",
             "figure.note.",
+            "ledger.counts",
+            "ledger.note",
             "figure.message.",
             "figure.alt.",
             "request.why.",
