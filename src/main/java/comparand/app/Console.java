@@ -67,9 +67,9 @@ final class Console {
     /** Findings in files whose lines are known, and in those of a library. */
     void findings(List<Diagnostic> findings, Map<String, List<String>> known, Path library) {
         if (!findings.isEmpty()) {
-            var folder = new LibraryFolder(library);
             err.print(DiagnosticText.render(
-                    findings, file -> Optional.ofNullable(known.get(file)).or(() -> lines(folder, file))));
+                    findings,
+                    file -> Optional.ofNullable(known.get(file)).or(() -> lines(new LibraryFolder(library), file))));
         }
     }
 

@@ -11,7 +11,6 @@ import comparand.support.ReadBack;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -281,9 +280,7 @@ class ChangesCommandTest {
     }
 
     private static List<Integer> causes(JsonNode answer) {
-        var causes = new ArrayList<Integer>();
-        answer.get("causes").forEach(c -> causes.add(c.asInt()));
-        return causes;
+        return Built.all(answer.get("causes")).stream().map(JsonNode::asInt).toList();
     }
 
     private static List<String> texts(JsonNode list) {
