@@ -64,6 +64,16 @@ final class Console {
         return DiagnosticText.render(findings, file -> seen.computeIfAbsent(file, f -> lines(library, f)));
     }
 
+    /** The findings of a command that does no more than look, as its result. */
+    void result(FindingsFormat format, List<Diagnostic> findings, LibraryFolder library) {
+        say(
+                format == FindingsFormat.json
+                        ? FindingsJson.of(findings)
+                        : findings.isEmpty()
+                                ? DiagnosticText.count(findings)
+                                : text(findings, library).stripTrailing());
+    }
+
     /** Findings in files whose lines are known, and in those of a library. */
     void findings(List<Diagnostic> findings, Map<String, List<String>> known, Path library) {
         if (!findings.isEmpty()) {

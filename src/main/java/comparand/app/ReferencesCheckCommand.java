@@ -1,7 +1,7 @@
 package comparand.app;
 
 import comparand.diag.Diagnostic;
-import comparand.diag.DiagnosticText;
+import comparand.read.LibraryFolder;
 import comparand.reference.LibraryDuplicates;
 import java.nio.file.Path;
 import java.util.List;
@@ -48,14 +48,7 @@ final class ReferencesCheckCommand implements Callable<Integer> {
     }
 
     private int said(List<Diagnostic> findings) {
-        parent.main()
-                .console()
-                .say(
-                        format == FindingsFormat.json
-                                ? FindingsJson.of(findings)
-                                : findings.isEmpty()
-                                        ? DiagnosticText.count(findings)
-                                        : Console.text(findings, library).stripTrailing());
+        parent.main().console().result(format, findings, new LibraryFolder(library));
         return Exit.DONE;
     }
 }
