@@ -54,7 +54,7 @@ final class RecordTextTest {
         assertThat(loaded(RecordYaml.text(record, List.of()))).isEqualTo(record);
     }
 
-    @Property(tries = 400)
+    @Property(tries = 1500)
     void anEditedRecordSaysWhatIsWanted(@ForAll("records") Entry.Fields before, @ForAll("records") Entry.Fields after) {
         var text = RecordYaml.text(before, List.of("a note"));
         var edited = RecordEdit.apply(text, after);
@@ -129,6 +129,19 @@ final class RecordTextTest {
         changed.set(1, ((Entry.Fields) values.get(1)).with("mean", Entry.words("52.9 mmHg")));
         var edited = RecordEdit.apply(text, record.with("values", new Entry.Items(changed)));
         assertThat(edited).isEqualTo(text.replace("mean: 51.9 mmHg", "mean: 52.9 mmHg"));
+    }
+
+    @Test
+    void keysThatGoLeaveRoomForThoseThatCome() {
+        var text = "a:\n  on: {x: 1}\n  place: 2\n  printed: p\nlist:\n  - id: B1\n    n: 1\n    m: 2\n    k: 3\n";
+        var wanted = new Entry.Fields(List.of(
+                new Field("a", new Entry.Fields(List.of(Field.of("n", "1"), Field.of("printed", "p")))),
+                new Field(
+                        "list",
+                        new Entry.Items(
+                                List.of(new Entry.Fields(List.of(Field.of("new", "0"), Field.of("k", "3"))))))));
+        var edited = RecordEdit.apply(text, wanted);
+        assertThat(loaded(edited)).isEqualTo(wanted);
     }
 
     @Test

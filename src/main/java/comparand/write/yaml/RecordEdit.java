@@ -2,6 +2,7 @@ package comparand.write.yaml;
 
 import comparand.document.record.Entry;
 import comparand.document.record.Field;
+import java.util.List;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -42,6 +43,10 @@ public final class RecordEdit {
             return text;
         }
         var edit = new RecordEdit(tree);
+        if (!edit.keepsOneKey(tree.root(), wanted)) {
+            // nothing of the old record stays
+            return RecordYaml.text(wanted, List.of());
+        }
         edit.mapping(tree.root(), wanted);
         var changed = edit.changes.applied();
         if (!RecordTree.of(changed).entry().saysTheSameAs(wanted)) {
@@ -52,17 +57,22 @@ public final class RecordEdit {
 
     private void mapping(MappingNode node, Entry.Fields wanted) {
         var entries = node.getValue();
-        int indent = entries.isEmpty() ? 0 : changes.columnOf(key(entries.get(0)));
-        for (int i = 0; i < entries.size(); i++) {
+        int indent = changes.columnOf(key(entries.get(0)));
+        int kept = 0;
+        while (wanted.get(word(entries.get(kept))).isEmpty()) {
+            kept++;
+        }
+        boolean behindDash = changes.sharesItsLine(key(entries.get(0)));
+        if (kept > 0 && behindDash) {
+            // the first key that stays moves up behind the dash
+            changes.removeUpTo(key(entries.get(0)), key(entries.get(kept)));
+        }
+        for (int i = behindDash ? kept : 0; i < entries.size(); i++) {
             var entry = entries.get(i);
-            var value = wanted.get(word(entry));
-            if (value.isPresent()) {
-                value(entry, new Field(word(entry), value.get()), indent);
-            } else if (i + 1 < entries.size() && changes.sharesItsLine(key(entry))) {
-                changes.removeUpTo(key(entry), key(entries.get(i + 1)));
-            } else {
-                changes.removeLines(key(entry), entry.getValueNode());
-            }
+            wanted.get(word(entry))
+                    .ifPresentOrElse(
+                            value -> value(entry, new Field(word(entry), value), indent),
+                            () -> changes.removeLines(key(entry), entry.getValueNode()));
         }
         Optional<NodeTuple> before = Optional.empty();
         for (var field : wanted.list()) {
@@ -75,7 +85,7 @@ public final class RecordEdit {
                 if (before.isPresent()) {
                     changes.insertBelow(before.get().getValueNode(), key(before.get()), indent, text);
                 } else {
-                    changes.insertAbove(key(entries.get(0)), indent, text);
+                    changes.insertAbove(key(entries.get(kept)), indent, text);
                 }
             }
         }
@@ -140,10 +150,17 @@ public final class RecordEdit {
                 if (before.isPresent()) {
                     changes.insertBelow(before.get(), before.get(), indent, text);
                 } else {
-                    changes.insertAboveItem(old.get(0), indent, text);
+                    changes.insertAboveItem(firstKept(node, wanted), indent, text);
                 }
             }
         }
+    }
+
+    private Node firstKept(SequenceNode node, Entry.Items wanted) {
+        return node.getValue().stream()
+                .filter(n -> partner(node, n, wanted).isPresent())
+                .findFirst()
+                .orElseThrow();
     }
 
     /** What an item of the file becomes: the wanted item of its name, or of its place. */
