@@ -110,7 +110,7 @@ public final class IntakeForm {
     /** The slots of a row; conditions that none of the metrics names come last. */
     static List<Slot> valueSlots(ValuePieces pieces) {
         var onThisSheet =
-                pieces.all().stream().filter(p -> !(p instanceof AxisPiece)).toList();
+                pieces.all().stream().filter(p -> !pieces.isReading(p)).toList();
         return Stream.of(
                         Stream.of(ValuePieces.ID, pieces.source()),
                         slots(onThisSheet.stream().filter(p -> !pieces.isFurther(p))).stream(),
@@ -122,8 +122,7 @@ public final class IntakeForm {
 
     static List<Slot> pointSlots(ValuePieces pieces) {
         return Stream.concat(
-                        Stream.of(ValuePieces.ID),
-                        slots(pieces.all().stream().filter(AxisPiece.class::isInstance)).stream())
+                        Stream.of(ValuePieces.ID), slots(pieces.all().stream().filter(pieces::isReading)).stream())
                 .toList();
     }
 

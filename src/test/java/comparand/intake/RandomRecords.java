@@ -91,9 +91,11 @@ final class RandomRecords {
             case TEXT ->
                 slot.heading().equals("authors")
                         ? "Ardley, J.; \"A, B; C\"; Vellbrook Medical; Penrith,"
-                        : slot.heading().equals("read at, picture points")
+                        : slot.heading().endsWith("picture points")
                                 ? "357; 358.5"
-                                : TEXTS.get(random.nextInt(TEXTS.size()));
+                                : slot.heading().equals("read by others at")
+                                        ? "CD 358 357.5; E. F. 356"
+                                        : TEXTS.get(random.nextInt(TEXTS.size()));
             case WORD, SUGGESTED ->
                 slot.words().get(random.nextInt(slot.words().size())).word();
             case NUMBER ->
