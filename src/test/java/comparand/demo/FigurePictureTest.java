@@ -59,7 +59,7 @@ final class FigurePictureTest {
         // the arms of the cross reach five points to either side of its centre, and its column ends on the axis below
         var column = black(picture, 300).stream().filter(y -> y != 612).toList();
         assertThat(column).hasSize(11);
-        assertThat(reading.points().get(0).value().toDouble()).isEqualTo(column.get(5));
+        assertThat((int) reading.points().get(0).value().toDouble()).isEqualTo(column.get(5));
     }
 
     private static List<Integer> black(BufferedImage picture, int x) {

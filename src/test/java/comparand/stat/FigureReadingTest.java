@@ -35,9 +35,9 @@ final class FigureReadingTest {
     void theUncertaintyOfAReadingIsThatOfDrawnPlaces() {
         double drawn = drawn(v -> 100 * (v[0] - v[1]) / (v[2] - v[1]), 357, 612, 148);
 
-        // t = 255/464: 100/464 · 1.5 · √(1 + 0.549569² + 0.450431²) = 0.396 2, printed as 0.40
+        // t = 255/464: 100/464 · 1.5 · √(1 + 0.549569² + 0.450431²) = 0.396 58, printed as 0.40
         assertThat(PRESSURE.read(1.5, 357).value()).isCloseTo(54.957, within(0.0005));
-        assertThat(PRESSURE.read(1.5, 357).uncertainty()).isCloseTo(0.3962, within(0.00005));
+        assertThat(PRESSURE.read(1.5, 357).uncertainty()).isCloseTo(0.39658, within(0.000005));
         assertThat(drawn).isCloseTo(PRESSURE.read(1.5, 357).uncertainty(), within(drawn * DRAWN));
     }
 

@@ -34,7 +34,7 @@ public record PlaceRecord(
     public String text() {
         var out = new StringJoiner(", ");
         add(out, "page ", page);
-        add(out, "pdf-page ", pdfPage);
+        add(out, "PDF-page ", pdfPage);
         add(out, "table ", table);
         add(out, "row ", row);
         add(out, "column ", column);

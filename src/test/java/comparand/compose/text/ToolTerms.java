@@ -108,7 +108,7 @@ final class ToolTerms {
                                 "all"),
                 "made", List.of("chosen at", "line read at", "read off"),
                 "place",
-                        List.of("page", "pdf-page", "table", "row", "column", "figure", "panel", "equation", "section"),
+                        List.of("page", "PDF-page", "table", "row", "column", "figure", "panel", "equation", "section"),
                 "gap-kind", List.of("open", "declared", "unmeasured", "asked", "unlike", "unpublished", "paid-for"),
                 "formula", FORMULA_WORDS);
     }
