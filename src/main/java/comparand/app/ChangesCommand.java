@@ -49,7 +49,8 @@ final class ChangesCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "FILE",
-            description = "Also writes it to a file ending in .pdf, .xlsx or .json; may be given several times")
+            description =
+                    "Also writes it to a file; its ending, pdf, xlsx or json, says how. May be given several times")
     private List<Path> files = List.of();
 
     @Option(

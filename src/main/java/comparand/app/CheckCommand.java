@@ -2,7 +2,6 @@ package comparand.app;
 
 import comparand.check.Checker;
 import comparand.diag.Diagnostic;
-import comparand.diag.DiagnosticText;
 import comparand.read.LibraryFolder;
 import comparand.read.LibraryReader;
 import comparand.study.LocalStudies;
@@ -51,15 +50,7 @@ final class CheckCommand implements Callable<Integer> {
                 .then(l -> Checker.check(l, main.today()))
                 .then(LocalStudies::examine)
                 .findings();
-        if (format == FindingsFormat.json) {
-            main.console().say(FindingsJson.of(findings));
-        } else {
-            main.console()
-                    .say(
-                            findings.isEmpty()
-                                    ? DiagnosticText.count(findings)
-                                    : Console.text(findings, folder).stripTrailing());
-        }
+        main.console().result(format, findings, folder);
         return findings.stream().anyMatch(Diagnostic::stops) ? Exit.STOPPED : Exit.DONE;
     }
 }

@@ -28,6 +28,11 @@ final class Console {
         out.println(text);
     }
 
+    /** Text that ends its own lines: the content of a file. */
+    void put(String text) {
+        out.print(text);
+    }
+
     /** A question; the cursor stays behind it. */
     void ask(String question) {
         out.print(question);
@@ -57,6 +62,25 @@ final class Console {
     static String text(List<Diagnostic> findings, LibraryFolder library) {
         Map<String, Optional<List<String>>> seen = new HashMap<>();
         return DiagnosticText.render(findings, file -> seen.computeIfAbsent(file, f -> lines(library, f)));
+    }
+
+    /** The findings of a command that does no more than look, as its result. */
+    void result(FindingsFormat format, List<Diagnostic> findings, LibraryFolder library) {
+        say(
+                format == FindingsFormat.json
+                        ? FindingsJson.of(findings)
+                        : findings.isEmpty()
+                                ? DiagnosticText.count(findings)
+                                : text(findings, library).stripTrailing());
+    }
+
+    /** Findings in files whose lines are known, and in those of a library. */
+    void findings(List<Diagnostic> findings, Map<String, List<String>> known, Path library) {
+        if (!findings.isEmpty()) {
+            err.print(DiagnosticText.render(
+                    findings,
+                    file -> Optional.ofNullable(known.get(file)).or(() -> lines(new LibraryFolder(library), file))));
+        }
     }
 
     private static Optional<List<String>> lines(LibraryFolder library, String file) {

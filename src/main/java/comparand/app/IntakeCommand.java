@@ -65,6 +65,7 @@ final class IntakeCommand implements Runnable {
                         .then(records -> known(files, offered)
                                 .map(m -> IntakeForm.of(
                                         Scope.used(files.library(), m),
+                                        List.copyOf(files.records().values()),
                                         records,
                                         Forms.edition(
                                                 main.today(), files.library(), "Intake form for published values")))))

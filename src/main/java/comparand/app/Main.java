@@ -51,7 +51,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
             StartCommand.class,
             IntakeCommand.class,
             AddCommand.class,
-            SecondCommand.class
+            SecondCommand.class,
+            ReferencesCommand.class
         })
 final class Main implements Runnable {
 

@@ -49,6 +49,9 @@ final class Works implements ItemDataProvider {
                 .type(type(item.type()))
                 .title(item.title())
                 .author(item.authors().stream().map(Works::name).toArray(CSLName[]::new));
+        if (!item.editors().isEmpty()) {
+            work.editor(item.editors().stream().map(Works::name).toArray(CSLName[]::new));
+        }
         var issued = item.issued();
         switch (issued.size()) {
             case 1 -> work.issued(issued.get(0));
@@ -98,21 +101,39 @@ final class Works implements ItemDataProvider {
     private static CSLName name(Item.Author author) {
         var name = new CSLNameBuilder();
         return author.literal().isEmpty()
-                ? name.family(author.family()).given(author.given()).build()
+                ? person(name.family(author.family()).given(author.given()), author)
                 : name.literal(author.literal()).build();
+    }
+
+    private static CSLName person(CSLNameBuilder name, Item.Author author) {
+        if (!author.particle().isEmpty()) {
+            name.nonDroppingParticle(author.particle());
+        }
+        if (!author.dropping().isEmpty()) {
+            name.droppingParticle(author.dropping());
+        }
+        if (!author.suffix().isEmpty()) {
+            name.suffix(author.suffix());
+        }
+        return name.build();
     }
 
     private static void set(CSLItemDataBuilder work, Item.Field field, String text) {
         switch (field) {
             case CONTAINER_TITLE -> work.containerTitle(text);
+            case CONTAINER_TITLE_SHORT -> work.containerTitleShort(text);
+            case COLLECTION_TITLE -> work.collectionTitle(text);
             case VOLUME -> work.volume(text);
             case ISSUE -> work.issue(text);
+            case NUMBER -> work.number(text);
             case PAGE -> work.page(text);
             case PUBLISHER -> work.publisher(text);
             case PUBLISHER_PLACE -> work.publisherPlace(text);
             case EDITION -> work.edition(text);
             case DOI -> work.DOI(text);
             case PMID -> work.PMID(text);
+            case PMCID -> work.PMCID(text);
+            case ISBN -> work.ISBN(text);
             case URL -> work.URL(text);
         }
     }

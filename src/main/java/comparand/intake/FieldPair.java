@@ -1,7 +1,7 @@
 package comparand.intake;
 
+import comparand.unit.Rounding;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
@@ -54,7 +54,7 @@ record FieldPair(Slot slot, String first, String second) {
     private static Verdict numbers(BigDecimal a, BigDecimal b) {
         int decimals = Math.min(a.scale(), b.scale());
         boolean rounded =
-                a.setScale(decimals, RoundingMode.HALF_UP).compareTo(b.setScale(decimals, RoundingMode.HALF_UP)) == 0;
+                Rounding.halfUp(a.doubleValue(), decimals).compareTo(Rounding.halfUp(b.doubleValue(), decimals)) == 0;
         return a.compareTo(b) == 0 ? Verdict.SAME : rounded ? Verdict.SAME_ROUNDED : Verdict.DIFFERENT;
     }
 

@@ -39,20 +39,43 @@ final class FormNeeds {
             return Optional.of(empty(slot, slots, values.metric()));
         }
         int column = deciding().indexOf(slot);
-        return column < 0
-                ? Optional.empty()
-                : Optional.of("AND(%s,IFERROR(INDEX(%s!$A$%d:$%s$%d,MATCH(%s,%s!$A$%d:$A$%d,0),%d)=\"x\",FALSE))"
-                        .formatted(
-                                empty(slot, slots, values.metric()),
-                                NEEDED,
-                                FormTable.FIRST_ROW,
-                                letters(deciding().size() + 1),
-                                FormTable.FIRST_ROW + scope.metrics().size() - 1,
-                                reference(values.metric(), slots),
-                                NEEDED,
-                                FormTable.FIRST_ROW,
-                                FormTable.FIRST_ROW + scope.metrics().size() - 1,
-                                column + 2));
+        if (column < 0) {
+            return Optional.empty();
+        }
+        var isEmpty = empty(slot, slots, values.metric());
+        var decides = "IFERROR(INDEX(%s!$A$%d:$%s$%d,MATCH(%s,%s!$A$%d:$A$%d,0),%d)=\"x\",FALSE)"
+                .formatted(
+                        NEEDED,
+                        FormTable.FIRST_ROW,
+                        letters(deciding().size() + 1),
+                        lastNeeded(),
+                        reference(values.metric(), slots),
+                        NEEDED,
+                        FormTable.FIRST_ROW,
+                        lastNeeded(),
+                        column + 2);
+        return Optional.of("AND(%s,%s,%s)".formatted(isEmpty, decides, notSaidBySource(slot, slots)));
+    }
+
+    private int lastNeeded() {
+        return FormTable.FIRST_ROW + scope.metrics().size() - 1;
+    }
+
+    /** What the source says for all its values need not be said for one of them. */
+    private String notSaidBySource(Slot slot, List<Slot> slots) {
+        var ofSource = IntakeForm.sourceSlots(sources);
+        int at = ofSource.stream().map(Slot::heading).toList().indexOf(slot.heading());
+        if (at < 0 || !values.conditions().containsKey(slot)) {
+            return "TRUE";
+        }
+        int last = FormTable.FIRST_ROW + IntakeForm.MOST_SOURCES - 1;
+        return "IFERROR(INDEX(%1$s!$%2$s$%3$d:$%2$s$%4$d,MATCH(%5$s,%1$s!$A$%3$d:$A$%4$d,0))=\"\",TRUE)"
+                .formatted(
+                        IntakeForm.SOURCES,
+                        letters(at + 1),
+                        FormTable.FIRST_ROW,
+                        last,
+                        reference(values.source(), slots));
     }
 
     private static boolean always(List<Piece> pieces, Slot slot) {

@@ -7,6 +7,7 @@ import comparand.document.form.FormPage;
 import comparand.document.form.FormTable;
 import comparand.document.record.Entry;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,8 +30,24 @@ public final class IntakeForm {
     static final String DAY = "day of reading";
     static final String FORM = "form version";
 
+    /** In the order in which a person fills a row. */
+    private static final List<String> GROUPS = List.of(
+            "The value",
+            "The figure",
+            "Spread and number",
+            "Place and quote",
+            ConditionPiece.GROUP,
+            "Definition",
+            "Readers",
+            "A letter",
+            "Remark",
+            "Settled and corrected");
+
     private static final int READY_ROWS = 200;
     private static final int READY_SOURCES = 20;
+    /** As far as the colours of the sheet Values look. */
+    static final int MOST_SOURCES = 500;
+
     private final FormNeeds needs;
     private final SourcePieces sources;
     private final ValuePieces values;
@@ -51,34 +68,31 @@ public final class IntakeForm {
     /**
      * A form.
      *
-     * @param filled records of sources that are written into it
+     * @param known records of the library's sources; each has its row
+     * @param filled those of them whose values are written into it
      */
-    public static FormBook of(Scope scope, List<Entry.Fields> filled, Edition edition) {
+    public static FormBook of(Scope scope, List<Entry.Fields> known, List<Entry.Fields> filled, Edition edition) {
         int filledRows = filled.stream()
                 .mapToInt(s -> s.get(SourcePieces.VALUES).orElse(s) instanceof Entry.Items i
                         ? i.list().size()
                         : 0)
                 .sum();
-        return new IntakeForm(scope, filledRows + READY_ROWS, false).book(filled, edition);
+        return new IntakeForm(scope, filledRows + READY_ROWS, false).book(known, filled, edition);
     }
 
     /** A form for a second reader: of each value no more than its name, source, device and metric. */
     public static FormBook secondReader(Scope scope, List<Entry.Fields> records, Edition edition) {
         int rows = records.stream().mapToInt(s -> Records.values(s).size()).sum();
-        return new IntakeForm(scope, rows + READY_ROWS, true).book(records, edition);
+        return new IntakeForm(scope, rows + READY_ROWS, true).book(List.of(), records, edition);
     }
 
-    private FormBook book(List<Entry.Fields> filled, Edition edition) {
+    private FormBook book(List<Entry.Fields> known, List<Entry.Fields> filled, Edition edition) {
         var tables = List.of(
                 table(
                         SOURCES,
                         "One row for each source. Columns in colour still have to be filled once a row is begun.",
                         sourceSlots(sources),
-                        names
-                                ? List.of()
-                                : filled.stream()
-                                        .map(s -> Records.cells(sources.all(), s))
-                                        .toList(),
+                        known.stream().map(s -> Records.cells(sources.all(), s)).toList(),
                         READY_SOURCES,
                         1),
                 table(
@@ -107,16 +121,13 @@ public final class IntakeForm {
         return slots(pieces.all().stream());
     }
 
-    /** The slots of a row; conditions that none of the metrics names come last. */
+    /** The slots of a row, what every row needs first; conditions that decide none of the metrics come last. */
     static List<Slot> valueSlots(ValuePieces pieces) {
         var onThisSheet =
                 pieces.all().stream().filter(p -> !pieces.isReading(p)).toList();
-        return Stream.of(
-                        Stream.of(ValuePieces.ID, pieces.source()),
-                        slots(onThisSheet.stream().filter(p -> !pieces.isFurther(p))).stream(),
-                        slots(onThisSheet.stream().filter(pieces::isFurther)).stream())
-                .flatMap(s -> s)
+        return Stream.concat(Stream.of(ValuePieces.ID, pieces.source()), slots(onThisSheet.stream()).stream())
                 .distinct()
+                .sorted(Comparator.comparingInt(s -> pieces.isFurther(s) ? GROUPS.size() : GROUPS.indexOf(s.group())))
                 .toList();
     }
 
@@ -204,7 +215,7 @@ public final class IntakeForm {
                                 edition.marks().stream().map(FormPage.Text::new),
                                 Stream.of(
                                         "1. Write your initials and the day below.",
-                                        "2. Give each source a row on the sheet Sources, unless it is on the list there already.",
+                                        "2. Give each source a row on the sheet Sources, unless it has one there already.",
                                         "3. Give each number a row on the sheet Values: as printed, with its unit, place and quote.",
                                         "4. Where a source does not say, choose or write: not reported. An empty cell is an error, not an"
                                                 + " answer.",

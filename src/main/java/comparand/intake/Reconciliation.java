@@ -1,7 +1,5 @@
 package comparand.intake;
 
-import comparand.diag.Diagnostic;
-import comparand.diag.Span;
 import comparand.document.Edition;
 import comparand.document.form.FormBook;
 import comparand.document.form.FormList;
@@ -13,7 +11,6 @@ import comparand.model.FilledForm;
 import comparand.stat.CohenKappa;
 import comparand.unit.Rounding;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,7 +20,7 @@ public final class Reconciliation {
 
     static final String DIFFERENCES = "Differences";
 
-    private static final List<String> HEADINGS = List.of(
+    static final List<String> HEADINGS = List.of(
             "source",
             "value",
             "field",
@@ -38,11 +35,11 @@ public final class Reconciliation {
             "reason",
             "in words");
 
-    private static final int AGREED = 8;
-    private static final int BY = 9;
-    private static final int ON = 10;
-    private static final int REASON = 11;
-    private static final int WORDS = 12;
+    static final int AGREED = 8;
+    static final int BY = 9;
+    static final int ON = 10;
+    static final int REASON = 11;
+    static final int WORDS = 12;
 
     private static final FormList REASONS = new FormList(
             "reason",
@@ -172,146 +169,5 @@ public final class Reconciliation {
     /** The library's records with what was settled; values with a row that is not settled stay disputed. */
     public static Taken settled(FilledForm form, Scope scope, Map<String, Entry.Fields> existing) {
         return new Settling(form, scope, existing).taken();
-    }
-
-    /** Takes the rows of a workbook value by value. */
-    private static final class Settling {
-        private final FilledForm form;
-        private final Map<String, Entry.Fields> existing;
-        private final ValuePieces pieces;
-        private final Taking taking;
-        private final List<Diagnostic> findings = new ArrayList<>();
-
-        Settling(FilledForm form, Scope scope, Map<String, Entry.Fields> existing) {
-            this.form = form;
-            this.existing = existing;
-            this.pieces = new ValuePieces(scope, new ReadersPiece.Reader("", ""), ValuePieces.KnownSource.none());
-            this.taking = new Taking(existing);
-        }
-
-        Taken taken() {
-            var sheet = form.sheet(DIFFERENCES);
-            if (sheet.isEmpty()) {
-                taking.refuse(Diagnostic.stop(
-                        "reconciliation-missing",
-                        Span.startOf(form.file()),
-                        "this workbook has no sheet `%s`".formatted(DIFFERENCES),
-                        "nothing can be settled by it",
-                        "give the workbook that `comparand second compare` wrote"));
-                return taking.taken();
-            }
-            var byValue = new LinkedHashMap<String, List<FilledForm.Row>>();
-            sheet.get().rows().stream()
-                    .filter(r ->
-                            r.number() >= FormTable.FIRST_ROW && !text(r, 1).isEmpty())
-                    .forEach(r -> byValue.computeIfAbsent(text(r, 0) + "/" + text(r, 1), k -> new ArrayList<>())
-                            .add(r));
-            byValue.values().forEach(rows -> value(sheet.get(), rows));
-            findings.forEach(taking::refuse);
-            return taking.taken();
-        }
-
-        private void value(FilledForm.Sheet sheet, List<FilledForm.Row> rows) {
-            var source = text(rows.get(0), 0);
-            var id = text(rows.get(0), 1);
-            var record = Optional.ofNullable(existing.get(source)).stream()
-                    .flatMap(s -> Records.values(s).stream())
-                    .filter(v -> v.text(Entry.Fields.ID).filter(id::equals).isPresent())
-                    .findFirst();
-            if (record.isEmpty()) {
-                findings.add(stop(
-                        sheet,
-                        rows.get(0),
-                        1,
-                        "reconciliation-value-unknown",
-                        "there is no value `%s` in `%s`".formatted(id, source),
-                        "write the names as the library has them"));
-                return;
-            }
-            var open = rows.stream().filter(r -> text(r, AGREED).isEmpty()).toList();
-            if (!open.isEmpty()) {
-                findings.add(Diagnostic.note(
-                        "reconciliation-open",
-                        form.at(sheet, open.get(0), AGREED + 1),
-                        "the value `%s` has %d rows that are not settled".formatted(id, open.size()),
-                        "until then it is kept out of comparisons",
-                        "write the agreed value into each of its rows"));
-                return;
-            }
-            var answers = new LinkedHashMap<Slot, Answers.Answer>();
-            var start = form.at(sheet, rows.get(0), 1);
-            Records.cells(pieces.all(), record.get())
-                    .forEach((s, t) -> answers.put(s, new Answers.Answer(t.strip(), start)));
-            answers.put(pieces.source(), new Answers.Answer(source, start));
-            for (var row : rows) {
-                var slot = pieces.all().stream()
-                        .flatMap(p -> p.slots().stream())
-                        .filter(s -> s.heading().equals(text(row, 2)))
-                        .findFirst();
-                if (slot.isEmpty()) {
-                    findings.add(stop(
-                            sheet,
-                            row,
-                            2,
-                            "reconciliation-field-unknown",
-                            "there is no field `%s`".formatted(text(row, 2)),
-                            "leave the first columns as they were written"));
-                } else if (text(row, AGREED).equals("-")) {
-                    answers.remove(slot.get());
-                } else if (!text(row, AGREED).equals(text(row, 3))) {
-                    answers.put(slot.get(), new Answers.Answer(text(row, AGREED), form.at(sheet, row, AGREED + 1)));
-                }
-            }
-            settled(sheet, rows, answers);
-            taking.value(pieces, new Answers(answers, start));
-        }
-
-        private void settled(FilledForm.Sheet sheet, List<FilledForm.Row> rows, Map<Slot, Answers.Answer> answers) {
-            var last = rows.get(rows.size() - 1);
-            var parts = Map.of(
-                    "settled by", text(last, BY), "settled on", text(last, ON), "settled because", reasons(rows));
-            parts.forEach((heading, text) -> {
-                int column = heading.equals("settled by") ? BY : heading.equals("settled on") ? ON : REASON;
-                if (text.isEmpty()) {
-                    findings.add(stop(
-                            sheet,
-                            last,
-                            column,
-                            "reconciliation-incomplete",
-                            "a value is agreed here, and `%s` is empty".formatted(HEADINGS.get(column)),
-                            "say who settled it, when, and why"));
-                } else {
-                    pieces.all().stream()
-                            .flatMap(p -> p.slots().stream())
-                            .filter(s -> s.heading().equals(heading))
-                            .forEach(s -> answers.put(s, new Answers.Answer(text, form.at(sheet, last, column + 1))));
-                }
-            });
-        }
-
-        /** The reasons of all rows, each with its words. */
-        private static String reasons(List<FilledForm.Row> rows) {
-            return String.join(
-                    "; ",
-                    rows.stream()
-                            .map(r -> text(r, REASON) + (text(r, WORDS).isEmpty() ? "" : ": " + text(r, WORDS)))
-                            .filter(t -> !t.isEmpty())
-                            .distinct()
-                            .toList());
-        }
-
-        private Diagnostic stop(
-                FilledForm.Sheet sheet, FilledForm.Row row, int column, String code, String message, String fix) {
-            return Diagnostic.stop(
-                    code,
-                    form.at(sheet, row, column + 1),
-                    message,
-                    "what was settled has to be traced to who settled it",
-                    fix);
-        }
-
-        private static String text(FilledForm.Row row, int column) {
-            return row.cell(column + 1).map(c -> c.content().text().strip()).orElse("");
-        }
     }
 }

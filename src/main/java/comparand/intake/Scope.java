@@ -4,6 +4,7 @@ import comparand.document.form.FormList.Word;
 import comparand.metric.Aspect;
 import comparand.metric.Condition;
 import comparand.metric.Metric;
+import comparand.metric.Role;
 import comparand.model.Library;
 import comparand.unit.TradeSpelling;
 import java.util.Collection;
@@ -81,9 +82,11 @@ public final class Scope {
         return List.copyOf(library.catalogue().conditions().values());
     }
 
-    /** Whether one of the metrics names a condition. */
+    /** Whether a condition decides, at least where it is known, about values of one of the metrics. */
     boolean concerns(Condition condition) {
-        return metrics.stream().anyMatch(m -> m.condition(condition.id()).isPresent());
+        return metrics.stream()
+                .flatMap(m -> m.condition(condition.id()).stream())
+                .anyMatch(u -> u.role() != Role.QUALIFIES);
     }
 
     /** Respects in which definitions differ, by key, with all words of all metrics that have it. */

@@ -11,9 +11,7 @@ import comparand.support.ReadBack;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.junit.jupiter.api.BeforeAll;
@@ -120,12 +118,9 @@ class ChangesCommandTest {
     @DisplayName("four more cases are the cause of every answer that rests on them, of one adjusted P, and of no other")
     void cases() {
         int cases = change("St Aldwyn").get("number").asInt();
-        var by = new ArrayList<JsonNode>();
-        ledger.get("answers").forEach(a -> {
-            if (causes(a).contains(cases)) {
-                by.add(a);
-            }
-        });
+        var by = Built.all(ledger.get("answers")).stream()
+                .filter(a -> causes(a).contains(cases))
+                .toList();
 
         assertThat(by).allSatisfy(a -> assertThat(causes(a)).containsExactly(cases));
         // what rests on Skarrow cases of St Aldwyn; Lake Ferran, the bench and the other devices do not
@@ -237,16 +232,13 @@ class ChangesCommandTest {
             }
         });
 
-        assertThat(over)
-                .containsExactlyEntriesOf(new TreeMap<>(Map.of(
+        assertThat(over).allSatisfy((file, read) -> assertThat(read).isEqualTo("dated/2026-11/" + file));
+        assertThat(over.keySet())
+                .containsExactly(
                         "dossiers/small-oxygenators.yaml",
-                        "dated/2026-11/dossiers/small-oxygenators.yaml",
                         "sources/quillane-ifu-c.yaml",
-                        "dated/2026-11/sources/quillane-ifu-c.yaml",
                         "studies/three-hospitals/st-aldwyn.xlsx",
-                        "dated/2026-11/studies/three-hospitals/st-aldwyn.xlsx",
-                        "studies/three-hospitals/study.yaml",
-                        "dated/2026-11/studies/three-hospitals/study.yaml")));
+                        "studies/three-hospitals/study.yaml");
         assertThat(said(ledger.get("files"), "file"))
                 .contains("sources/ardley-2023.yaml", "sources/quillane-ifu-c.yaml");
     }
@@ -281,9 +273,7 @@ class ChangesCommandTest {
     }
 
     private static List<Integer> causes(JsonNode answer) {
-        var causes = new ArrayList<Integer>();
-        answer.get("causes").forEach(c -> causes.add(c.asInt()));
-        return causes;
+        return Built.all(answer.get("causes")).stream().map(JsonNode::asInt).toList();
     }
 
     private static List<String> texts(JsonNode list) {

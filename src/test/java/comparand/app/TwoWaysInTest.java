@@ -96,7 +96,7 @@ final class TwoWaysInTest {
         assertThat(make.code()).as(make.err()).isZero();
         FilledForms.fill(form(), book -> {
             FilledForms.start(book, "AB", CommandLineUse.TODAY.toString());
-            FilledForms.row(book.getSheet("Sources"), 0, sheet.source());
+            FilledForms.row(book.getSheet("Sources"), FilledForms.firstEmpty(book.getSheet("Sources")), sheet.source());
             for (int i = 0; i < sheet.values().size(); i++) {
                 var row = new HashMap<>(sheet.values().get(i));
                 // a question that leads to others; the workbook has their columns

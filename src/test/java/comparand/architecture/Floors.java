@@ -51,6 +51,8 @@ final class Floors {
                 .with("org.apache.poi", "org.xml.sax", "javax.xml.parsers");
         room("read.proposal", "read.csv", "read.workbook", "model", "model.library", "metric", "unit", "diag");
         stage("check");
+        room("reference", "model.library", "document.record", "diag").with("org.apache.commons.text");
+        room("reference.format", "reference", "model.library", "diag").with("com.fasterxml.jackson");
         stage("intake", "document", "document.form", "document.record");
         stage("study", "study.quality");
         room("study.quality", "metric", "unit");

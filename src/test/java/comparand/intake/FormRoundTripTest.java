@@ -39,7 +39,7 @@ final class FormRoundTripTest {
     private static Taken throughForm(List<Entry.Fields> records, Map<String, Entry.Fields> existing) {
         try {
             var bytes = new ByteArrayOutputStream();
-            FormWriter.write(IntakeForm.of(Scope.all(DEMO), records, EDITION), bytes);
+            FormWriter.write(IntakeForm.of(Scope.all(DEMO), records, records, EDITION), bytes);
             var file = Files.createTempFile("form", ".xlsx");
             try {
                 Files.write(file, bytes.toByteArray());

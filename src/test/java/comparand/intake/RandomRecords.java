@@ -90,7 +90,7 @@ final class RandomRecords {
         return switch (slot.kind()) {
             case TEXT ->
                 slot.heading().equals("authors")
-                        ? "Ardley, J.; \"A, B; C\"; Vellbrook Medical; Penrith,"
+                        ? "Ardley, J.; \"A, B; C\"; Vellbrook Medical; Penrith,; Elm, T. [non-dropping-particle: van der] [suffix: Jr.]"
                         : slot.heading().endsWith("picture points")
                                 ? "357; 358.5"
                                 : slot.heading().equals("read by others at")

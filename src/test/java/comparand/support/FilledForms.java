@@ -46,6 +46,18 @@ public final class FilledForms {
         cells.forEach((heading, text) -> cell(sheet, at, heading).setCellValue(text));
     }
 
+    /** The first row below the headings in which nothing stands, counted from 0. */
+    public static int firstEmpty(XSSFSheet sheet) {
+        int at = 0;
+        while (!sheet.getRow(FormTable.FIRST_ROW - 1 + at)
+                .getCell(0)
+                .getStringCellValue()
+                .isEmpty()) {
+            at++;
+        }
+        return at;
+    }
+
     /** The cell below a heading, in a row counted from 0. */
     public static XSSFCell cell(XSSFSheet sheet, int at, String heading) {
         for (var top : sheet.getRow(FormTable.HEADING_ROW - 1)) {

@@ -16,7 +16,6 @@ import comparand.document.result.LedgerResult;
 import comparand.document.result.LedgerResult.AnswerEntry;
 import comparand.document.result.LedgerResult.ChangeEntry;
 import comparand.document.result.LedgerResult.FileEntry;
-import comparand.document.result.LedgerResult.RunOfLedger;
 import comparand.document.result.RunResult;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -27,8 +26,6 @@ import java.util.stream.Stream;
 
 /** A ledger as a document: pages to print, sheets, or plain lines. */
 public final class LedgerDocument {
-
-    private static final int SHORT_PRINT = 8;
 
     private final LedgerResult ledger;
     private final Words words;
@@ -63,16 +60,12 @@ public final class LedgerDocument {
                 LocalDate.parse(ledger.after().asOf()),
                 run.preparedBy(),
                 tool,
-                print(ledger.before().fingerprint()) + "/"
-                        + print(ledger.after().fingerprint()),
+                RunLine.print(ledger.before().fingerprint()) + "/"
+                        + RunLine.print(ledger.after().fingerprint()),
                 words.say(run.state().equals("draft") ? "draft" : "released"),
                 ledger.inventedData() ? List.of(words.say("invented")) : List.of(),
                 words.cautions(),
                 words.language());
-    }
-
-    private static String print(String fingerprint) {
-        return fingerprint.substring(0, Math.min(SHORT_PRINT, fingerprint.length()));
     }
 
     private List<Section> chapters() {
@@ -140,8 +133,8 @@ public final class LedgerDocument {
     /** What is to be known first. */
     private List<String> said() {
         return List.of(
-                run(words.say("ledger.run.before"), ledger.before()),
-                run(words.say("ledger.run.after"), ledger.after()),
+                RunLine.of(words, "ledger.run.before", ledger.before()),
+                RunLine.of(words, "ledger.run.after", ledger.after()),
                 words.say(
                         "ledger.counts",
                         "changes",
@@ -151,20 +144,6 @@ public final class LedgerDocument {
                         "moved",
                         String.valueOf(ledger.answers().size())),
                 kinds());
-    }
-
-    private String run(String what, RunOfLedger run) {
-        return what + ": "
-                + words.say(
-                        "ledger.run",
-                        "day",
-                        run.asOf(),
-                        "tool",
-                        run.tool(),
-                        "print",
-                        print(run.fingerprint()),
-                        "n",
-                        String.valueOf(run.answers()));
     }
 
     private String kinds() {
@@ -229,8 +208,8 @@ public final class LedgerDocument {
         for (FileEntry f : ledger.files()) {
             rows.add(List.of(
                     Cell.verbatim(f.file()),
-                    Cell.words(f.before().map(LedgerDocument::print).orElseGet(() -> words.say("ledger.not-read"))),
-                    Cell.words(f.after().map(LedgerDocument::print).orElseGet(() -> words.say("ledger.not-read"))),
+                    Cell.words(f.before().map(RunLine::print).orElseGet(() -> words.say("ledger.not-read"))),
+                    Cell.words(f.after().map(RunLine::print).orElseGet(() -> words.say("ledger.not-read"))),
                     Cell.words(
                             f.changes().isEmpty()
                                     ? words.say("ledger.no-number")

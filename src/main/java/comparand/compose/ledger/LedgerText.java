@@ -2,7 +2,6 @@ package comparand.compose.ledger;
 
 import comparand.compose.text.Words;
 import comparand.document.result.LedgerResult;
-import comparand.document.result.LedgerResult.RunOfLedger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -31,8 +30,8 @@ public final class LedgerText {
         if (ledger.inventedData()) {
             lines.add(words.say("invented"));
         }
-        lines.add(run(words.say("ledger.run.before"), ledger.before()));
-        lines.add(run(words.say("ledger.run.after"), ledger.after()));
+        lines.add(RunLine.of(words, "ledger.run.before", ledger.before()));
+        lines.add(RunLine.of(words, "ledger.run.after", ledger.after()));
         head("ledger.changes");
         ledger.changes().forEach(c -> {
             lines.add("%2d  %s: %s"
@@ -65,20 +64,5 @@ public final class LedgerText {
         if (list.isEmpty()) {
             lines.add(INDENT + words.say("ledger.none"));
         }
-    }
-
-    private String run(String what, RunOfLedger run) {
-        return what + ": "
-                + words.say(
-                        "ledger.run",
-                        "day",
-                        run.asOf(),
-                        "tool",
-                        run.tool(),
-                        "print",
-                        run.fingerprint()
-                                .substring(0, Math.min(8, run.fingerprint().length())),
-                        "n",
-                        String.valueOf(run.answers()));
     }
 }

@@ -14,27 +14,40 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Sources as works that can be cited. */
-final class Works {
+public final class Works {
 
     private Works() {}
 
-    /** @param revision how a revision is called, such as {@code Revision C}; it stands where books have their edition */
-    static Item of(SourceRecord source, Optional<String> revision) {
+    /**
+     * A source in the fields of a citation.
+     *
+     * @param revision how a revision is called, such as {@code Revision C}; it stands where books have their edition
+     */
+    public static Item of(SourceRecord source, Optional<String> revision) {
         var reference = source.reference();
         var fields = new EnumMap<Field, String>(Field.class);
         put(fields, Field.CONTAINER_TITLE, reference.containerTitle());
+        put(fields, Field.CONTAINER_TITLE_SHORT, reference.containerTitleShort());
+        put(fields, Field.COLLECTION_TITLE, reference.collectionTitle());
         put(fields, Field.VOLUME, reference.volume());
         put(fields, Field.ISSUE, reference.issue());
+        put(fields, Field.NUMBER, reference.number());
         put(fields, Field.PAGE, reference.page());
+        put(fields, Field.EDITION, reference.edition());
         put(fields, Field.PUBLISHER, reference.publisher());
+        put(fields, Field.PUBLISHER_PLACE, reference.publisherPlace());
+        put(fields, Field.ISBN, reference.isbn());
         put(fields, Field.DOI, reference.doi());
         put(fields, Field.PMID, reference.pmid());
+        put(fields, Field.PMCID, reference.pmcid());
+        put(fields, Field.URL, reference.url());
         revision.ifPresent(r -> fields.put(Field.EDITION, r));
         return new Item(
                 source.id(),
                 reference.type().value(),
                 reference.title().value(),
                 reference.author().stream().map(Works::author).toList(),
+                reference.editor().stream().map(Works::author).toList(),
                 issued(reference),
                 fields);
     }
@@ -46,9 +59,17 @@ final class Works {
     private static Author author(PersonRecord person) {
         return person.literal()
                 .map(l -> Author.body(l.value()))
-                .orElseGet(() -> Author.person(
-                        person.family().map(Located::value).orElse(""),
-                        person.given().map(Located::value).orElse("")));
+                .orElseGet(() -> new Author(
+                        text(person.family()),
+                        text(person.given()),
+                        text(person.particle()),
+                        text(person.droppingParticle()),
+                        text(person.suffix()),
+                        ""));
+    }
+
+    private static String text(Optional<Located<String>> text) {
+        return text.map(Located::value).orElse("");
     }
 
     private static List<Integer> issued(ReferenceRecord reference) {

@@ -17,6 +17,7 @@ import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xssf.usermodel.XSSFDataValidationHelper;
+import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -112,7 +113,7 @@ public final class FormWriter {
                         return row;
                     },
                     question -> {
-                        row.createCell(0).setCellValue(question.name());
+                        label(row, question.name());
                         var answer = row.createCell(1);
                         answer.setCellValue(question.answer());
                         answer.setCellStyle(styles.entry());
@@ -122,7 +123,7 @@ public final class FormWriter {
                         return row;
                     },
                     count -> {
-                        row.createCell(0).setCellValue(count.name());
+                        label(row, count.name());
                         row.createCell(1).setCellFormula(count.formula());
                         var should = row.createCell(2);
                         should.setCellValue("should be: " + count.should());
@@ -130,6 +131,12 @@ public final class FormWriter {
                         return row;
                     });
         }
+    }
+
+    private void label(XSSFRow row, String text) {
+        var cell = row.createCell(0);
+        cell.setCellValue(text);
+        cell.setCellStyle(styles.text());
     }
 
     private static void onePageWide(XSSFSheet sheet) {
