@@ -52,7 +52,8 @@ record PeoplePiece(String path, Slot slot) implements Piece {
         if (more.isEmpty()) {
             return named(text);
         }
-        var fields = new ArrayList<>(named(MORE.matcher(text).replaceAll("").strip()).list());
+        var fields =
+                new ArrayList<>(named(MORE.matcher(text).replaceAll("").strip()).list());
         fields.addAll(more);
         return new Entry.Fields(fields);
     }
@@ -87,7 +88,8 @@ record PeoplePiece(String path, Slot slot) implements Piece {
         return plain(person)
                 + person.list().stream()
                         .filter(f -> !NAMES.contains(f.key()))
-                        .map(f -> " [%s: %s]".formatted(f.key(), person.text(f.key()).orElse("")))
+                        .map(f -> " [%s: %s]"
+                                .formatted(f.key(), person.text(f.key()).orElse("")))
                         .collect(Collectors.joining());
     }
 

@@ -72,7 +72,6 @@ final class FigurePictureTest {
     /** 100 · 255/464 = 54.957 mmHg. */
     @Test
     void theValueFollowsFromThePlaces() {
-        assertThat(reading().reading(Unit.of("mmHg")).value())
-                .isCloseTo(54.957, within(0.0005));
+        assertThat(reading().reading(Unit.of("mmHg")).value()).isCloseTo(54.957, within(0.0005));
     }
 }

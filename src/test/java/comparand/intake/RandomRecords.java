@@ -69,7 +69,8 @@ final class RandomRecords {
                 // a piece is filled along its own questions, so that it makes sense
                 var asked = piece instanceof ConditionPiece
                                 || piece instanceof AspectPiece
-                                || (piece instanceof QuantityPiece q && !q.path().startsWith(ReadingPieces.ROOT))
+                                || (piece instanceof QuantityPiece q
+                                        && !q.path().startsWith(ReadingPieces.ROOT))
                         ? piece.slots()
                         : piece.asked(answers(cells));
                 var next = asked.stream().filter(s -> !cells.containsKey(s)).findFirst();

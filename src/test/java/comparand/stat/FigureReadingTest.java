@@ -25,9 +25,8 @@ final class FigureReadingTest {
 
     /** Of a formula of places, each placed to within 1.5 picture points. */
     private static double drawn(ToDoubleFunction<double[]> formula, double... places) {
-        var inputs = Inputs.independent(Arrays.stream(places)
-                .mapToObj(p -> Input.normal(p, 1.5))
-                .toList());
+        var inputs = Inputs.independent(
+                Arrays.stream(places).mapToObj(p -> Input.normal(p, 1.5)).toList());
         return MonteCarloPropagation.of(inputs, formula, DRAWS, 20260914, 0.95).uncertainty();
     }
 
