@@ -104,7 +104,7 @@ record Context(Library library, List<DossierRecord> dossiers, LocalDate today) {
                         range(value),
                         value.spread().stream().flatMap(s -> s.figures().stream()),
                         value.readFromFigure().stream()
-                                .flatMap(f -> f.axis().stream().map(a -> a.is())),
+                                .flatMap(f -> Stream.concat(f.axis().stream().map(a -> a.is()), f.barsFrom().stream())),
                         value.was().stream().map(w -> w.value()),
                         value.read().stream().flatMap(r -> r.found().stream()))
                 .flatMap(s -> s);

@@ -6,10 +6,11 @@ import comparand.model.library.AxisPointRecord;
 import comparand.model.library.AxisScale;
 import comparand.model.library.FigureReadingRecord;
 import comparand.unit.Rounding;
+import java.util.stream.Stream;
 
 /**
- * What it checks: a reading from a figure that lies outside its ticks, whose third tick is off the line, or whose axis
- * cannot be.
+ * What it checks: a reading from a figure that lies outside its ticks, whose third tick is off the line, whose axis
+ * cannot be, or whose mark has no size.
  *
  * <p>Why it matters: the reading error is larger than it looks.
  *
@@ -32,6 +33,7 @@ final class FigureCalibration implements Rule {
                 axis(reading, metric, findings);
             }
             uncertainty(reading, findings);
+            mark(reading, findings);
             if (canBeRead(reading, metric)) {
                 readings(value, reading, findings);
                 thirdTick(value, reading, metric, findings);
@@ -89,10 +91,29 @@ final class FigureCalibration implements Rule {
         }
     }
 
+    private static void mark(FigureReadingRecord reading, Findings findings) {
+        reading.markSize()
+                .filter(s -> s.value().value().signum() <= 0)
+                .ifPresent(s -> findings.stop(
+                        s.span(),
+                        "a mark has a size, got `%s`".formatted(s.value()),
+                        "half of it is added to the error of a reading whose centre is uncertain",
+                        "write its size along the axis, in picture points"));
+        reading.centreUncertain()
+                .filter(c -> c.value().isYes() && reading.markSize().isEmpty())
+                .ifPresent(c -> findings.stop(
+                        c.span(),
+                        "the centre of the mark is uncertain, and its size is not given",
+                        "half of its size is added to the error of the reading",
+                        "add `mark-size:` in picture points"));
+    }
+
     private static void readings(PublishedValue value, FigureReadingRecord reading, Findings findings) {
         double p1 = reading.axis().get(0).at().value().toDouble();
         double p2 = reading.axis().get(1).at().value().toDouble();
-        for (var point : reading.points()) {
+        var all =
+                Stream.concat(reading.allPoints(), reading.errorBar().stream()).toList();
+        for (var point : all) {
             double t = (point.value().toDouble() - p1) / (p2 - p1);
             if (t < -FURTHEST_OUTSIDE || t > 1 + FURTHEST_OUTSIDE) {
                 findings.hold(
@@ -107,18 +128,25 @@ final class FigureCalibration implements Rule {
 
     private static void thirdTick(PublishedValue value, FigureReadingRecord reading, Metric metric, Findings findings) {
         reading.axis().stream().skip(2).forEach(third -> {
-            double off = reading.calibration(metric.unit())
-                    .residualOf(third.at().value().toDouble(), is(third, metric));
+            var axis = reading.calibration(metric.unit());
+            double at = third.at().value().toDouble();
+            double off = axis.residualOf(at, is(third, metric));
             if (off > LARGEST_RESIDUAL) {
                 findings.hold(
                         value,
                         third.at().span(),
-                        "a further tick lies off the line by %s %% of the axis"
-                                .formatted(Rounding.halfUp(100 * off, 1).toPlainString()),
+                        "a further tick lies off the line by %s %% of the axis, %s"
+                                .formatted(
+                                        Rounding.halfUp(100 * off, 1).toPlainString(),
+                                        amount(Math.abs(axis.offAt(at, is(third, metric))), metric)),
                         "the axis is bent, skewed, or a tick was misplaced",
                         "place the ticks again");
             }
         });
+    }
+
+    private static String amount(double off, Metric metric) {
+        return (Rounding.significant(off, 2).toPlainString() + " " + metric.unit()).strip();
     }
 
     private static double is(AxisPointRecord tick, Metric metric) {

@@ -18,10 +18,12 @@ final class NumberMissing implements Rule {
     public void check(Context library, Findings findings) {
         library.values()
                 .filter(v -> v.value().n().isEmpty())
-                .filter(v ->
-                        v.value().spread().filter(s -> !s.figures().isEmpty()).isPresent())
+                .filter(v -> v.value().hasSpread())
                 .forEach(v -> findings.note(
-                        v.value().spread().orElseThrow().kind().span(),
+                        v.value()
+                                .spread()
+                                .map(s -> s.kind().span())
+                                .orElseGet(() -> v.value().id().span()),
                         "the value `%s` has a spread and no number of units or cases".formatted(v.id()),
                         "without n the value can only be shown beside ours",
                         "add `n: 5 units`, or `n: not reported`"));

@@ -87,7 +87,7 @@ final class NumberNotInQuote implements Rule {
 
     private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
     private static final Pattern THOUSANDS_COMMA = Pattern.compile("(?<=\\d),(?=\\d{3}\\b)");
-    private static final Pattern THOUSANDS_BLANK = Pattern.compile("(?<=\\d)[ \u00a0\u202f](?=\\d{3}\\b)");
+    private static final Pattern THOUSANDS_BLANK = Pattern.compile("(?<=\\d)[ \u00a0\u2009\u202f'\u2019](?=\\d{3}\\b)");
 
     private static String shortened(String text) {
         return text.length() > 80 ? text.substring(0, 77) + "..." : text;

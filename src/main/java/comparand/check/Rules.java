@@ -47,6 +47,9 @@ final class Rules {
             new ReadOnce(),
             new CorrectedAfterReading(),
             new FigureCalibration(),
+            new FigureAxis(),
+            new FigurePicture(),
+            new FigureErrorBar(),
             // sources and devices
             new RevisionMissing(),
             new StatusCheckOld(),

@@ -21,6 +21,11 @@ final class SpreadFigures implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         library.values()
+                // the spread of an error bar has its figures in the picture
+                .filter(v -> v.value()
+                        .readFromFigure()
+                        .filter(r -> !r.errorBar().isEmpty())
+                        .isEmpty())
                 .forEach(v -> v.value().spread().ifPresent(spread -> {
                     var kind = spread.kind();
                     var figures = spread.figures();

@@ -1,5 +1,7 @@
 package comparand.check;
 
+import comparand.diag.Span;
+import comparand.model.Library.PublishedValue;
 import comparand.model.library.SpreadKind;
 
 /**
@@ -20,14 +22,16 @@ final class SpreadUnlabelled implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         library.values()
-                .forEach(v -> v.value()
-                        .spread()
-                        .filter(s -> s.kind().value() == SpreadKind.NOT_STATED)
-                        .ifPresent(s -> findings.note(
-                                s.kind().span(),
-                                "\"%s\" does not say whether the spread is a standard deviation or a standard error"
-                                        .formatted(v.value().printed().value()),
-                                "the two differ by the square root of n, and the answer may change",
-                                "look in the methods or the legend; until then both readings are printed")));
+                .filter(v -> v.value().spreadKind() == SpreadKind.NOT_STATED)
+                .forEach(v -> findings.note(
+                        v.value().spread().map(s -> s.kind().span()).orElseGet(() -> bar(v)),
+                        "\"%s\" does not say whether the spread is a standard deviation or a standard error"
+                                .formatted(v.value().printed().value()),
+                        "the two differ by the square root of n, and the answer may change",
+                        "look in the methods or the legend; until then both readings are printed"));
+    }
+
+    private static Span bar(PublishedValue value) {
+        return value.value().readFromFigure().orElseThrow().errorBar().get(0).span();
     }
 }

@@ -4,19 +4,15 @@ import comparand.document.form.FormList.Word;
 import comparand.document.record.Entry;
 import comparand.document.record.Field;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** A value read from a figure: ticks of the axis, and the places read, so that anybody can read it again. */
+/** The axis of a figure: how it is divided, and its ticks, so that anybody can read it again. */
 final class AxisPiece implements Piece {
 
-    static final String GROUP = "Reading from a figure";
-    private static final String ROOT = FigurePiece.READ_FROM_FIGURE;
-    private static final String POINTS = ROOT + "/points";
+    private static final String GROUP = ReadingPieces.GROUP;
+    private static final String ROOT = ReadingPieces.ROOT;
     private static final String AXIS = ROOT + "/axis";
 
     private final Slot scale = Slot.word(
@@ -47,25 +43,6 @@ final class AxisPiece implements Piece {
 
     private final Slot unit;
 
-    private final Slot points = Slot.text(
-            GROUP,
-            "read at, picture points",
-            "At which picture point is the value? Two readings with ; between them are better than one.",
-            "The place of the mark along the same axis. Read it twice and write both with ; between them.");
-
-    private final Slot uncertainty = Slot.number(
-            GROUP,
-            "uncertainty, picture points",
-            "By how many picture points may a reading be off?",
-            "How far off a reading may be; 1 to 2 picture points on a sharp figure.");
-
-    private final Slot shows = Slot.word(
-            GROUP,
-            "mark shows",
-            "What does the mark stand for?",
-            "What the legend says the mark is.",
-            List.of(new Word("mean", "a mean"), new Word("median", "a median"), new Word("value", "a single figure")));
-
     AxisPiece(List<Word> units) {
         unit = Slot.suggested(GROUP, "axis, unit", "In which unit is the axis?", "As printed at the axis.", units);
     }
@@ -77,7 +54,7 @@ final class AxisPiece implements Piece {
             slots.add(places.get(i));
             slots.add(marks.get(i));
         }
-        slots.addAll(List.of(unit, points, uncertainty, shows));
+        slots.add(unit);
         return slots;
     }
 
@@ -95,7 +72,7 @@ final class AxisPiece implements Piece {
 
     @Override
     public boolean needs(Slot slot, Answers soFar) {
-        return !slot.equals(places.get(2)) && !slot.equals(shows);
+        return !slot.equals(places.get(2));
     }
 
     @Override
@@ -116,27 +93,6 @@ final class AxisPiece implements Piece {
         if (!ticks.isEmpty()) {
             draft.put(AXIS, new Entry.Items(ticks), draft.answers().at(places.get(0)));
         }
-        draft.answers().get(points).ifPresent(a -> points(draft, a));
-        draft.number(uncertainty).ifPresent(u -> draft.put(ROOT + "/point-uncertainty", u, uncertainty));
-        draft.text(shows).ifPresent(s -> draft.put(ROOT + "/shows", s, shows));
-    }
-
-    private static void points(Draft draft, Answers.Answer answer) {
-        var read = Arrays.stream(answer.text().split(";", -1))
-                .filter(p -> !p.isBlank())
-                .map(p -> NumberText.read(p.strip(), draft.sign()))
-                .toList();
-        if (read.stream().anyMatch(Optional::isEmpty)) {
-            draft.refuse(NumberText.refused(answer));
-        } else {
-            draft.put(
-                    POINTS,
-                    new Entry.Items(read.stream()
-                            .flatMap(Optional::stream)
-                            .<Entry>map(Entry::words)
-                            .toList()),
-                    answer.at());
-        }
     }
 
     @Override
@@ -155,16 +111,6 @@ final class AxisPiece implements Piece {
                 });
             }
         }
-        var read = items(record, POINTS);
-        if (!read.isEmpty()) {
-            cells.put(
-                    points,
-                    read.stream()
-                            .map(e -> e instanceof Entry.Words w ? w.text() : "")
-                            .collect(Collectors.joining("; ")));
-        }
-        Paths.text(record, ROOT + "/point-uncertainty").ifPresent(u -> cells.put(uncertainty, u));
-        Paths.text(record, ROOT + "/shows").ifPresent(s -> cells.put(shows, s));
     }
 
     private static List<Entry> items(Entry.Fields record, String path) {
@@ -175,6 +121,6 @@ final class AxisPiece implements Piece {
 
     @Override
     public List<String> paths() {
-        return List.of(ROOT + "/scale", AXIS, POINTS, ROOT + "/point-uncertainty", ROOT + "/shows");
+        return List.of(ROOT + "/scale", AXIS);
     }
 }

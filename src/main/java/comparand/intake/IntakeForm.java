@@ -39,6 +39,7 @@ public final class IntakeForm {
             ConditionPiece.GROUP,
             "Definition",
             "Readers",
+            "A letter",
             "Remark",
             "Settled and corrected");
 
@@ -123,7 +124,7 @@ public final class IntakeForm {
     /** The slots of a row, what every row needs first; conditions that decide none of the metrics come last. */
     static List<Slot> valueSlots(ValuePieces pieces) {
         var onThisSheet =
-                pieces.all().stream().filter(p -> !(p instanceof AxisPiece)).toList();
+                pieces.all().stream().filter(p -> !pieces.isReading(p)).toList();
         return Stream.concat(Stream.of(ValuePieces.ID, pieces.source()), slots(onThisSheet.stream()).stream())
                 .distinct()
                 .sorted(Comparator.comparingInt(s -> pieces.isFurther(s) ? GROUPS.size() : GROUPS.indexOf(s.group())))
@@ -132,8 +133,7 @@ public final class IntakeForm {
 
     static List<Slot> pointSlots(ValuePieces pieces) {
         return Stream.concat(
-                        Stream.of(ValuePieces.ID),
-                        slots(pieces.all().stream().filter(AxisPiece.class::isInstance)).stream())
+                        Stream.of(ValuePieces.ID), slots(pieces.all().stream().filter(pieces::isReading)).stream())
                 .toList();
     }
 

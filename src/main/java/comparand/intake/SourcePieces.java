@@ -63,6 +63,9 @@ final class SourcePieces {
 
     private static final Set<String> WITH_REVISION = Set.of("instructions-for-use", "standard");
 
+    private static final Set<String> OF_PATIENTS =
+            Set.of("clinical-paper", "abstract", "preprint", "registry-report", "letter");
+
     private final List<Piece> pieces = new ArrayList<>();
 
     SourcePieces(Scope scope) {
@@ -133,6 +136,7 @@ final class SourcePieces {
                                 new Word("mixed", "both"),
                                 new Word("not reported", "the source does not say")))));
         status();
+        cohort();
         pieces.add(new AskedPiece(FURTHER));
         scope.conditions()
                 .forEach(c -> pieces.add(new ConditionPiece(
@@ -188,6 +192,37 @@ final class SourcePieces {
                         "same study as",
                         "Does it report patients or runs that another source reports? Which?",
                         "The name of that source; empty if it does not.")));
+    }
+
+    private void cohort() {
+        var group = "Its patients";
+        Predicate<Answers> ofPatients =
+                a -> a.text(KIND).filter(OF_PATIENTS::contains).isPresent();
+        var centres = Slot.text(
+                group,
+                "hospitals",
+                "In which hospitals were its patients treated?",
+                "As the source names them, with ; between them; one name for each in the whole library. Empty if not said.");
+        Predicate<Answers> named = ofPatients.and(a -> a.text(centres).isPresent());
+        pieces.add(new ListPiece("cohort/centres", centres, ofPatients));
+        pieces.add(new TextPiece(
+                "cohort/from",
+                Slot.date(group, "patients from", "When was the first treated?", "Year, year-month or year-month-day."),
+                true,
+                named));
+        pieces.add(new TextPiece(
+                "cohort/to",
+                Slot.date(group, "patients to", "When was the last treated?", "Year, year-month or year-month-day."),
+                true,
+                named));
+        pieces.add(TextPiece.of(
+                "cohort/independent",
+                Slot.text(
+                        group,
+                        "other patients because",
+                        "Are they others than those of a source with the same hospital, device and time? Why?",
+                        "The reason, such as: other ward. Empty if there is no such source."),
+                named));
     }
 
     List<Piece> all() {

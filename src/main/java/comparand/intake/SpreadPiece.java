@@ -61,7 +61,9 @@ final class SpreadPiece implements Piece {
         }
         var slots = new ArrayList<Slot>(List.of(kind));
         var answered = soFar.text(kind).orElse("not reported");
-        if (!answered.equals("not reported")) {
+        // the figures of an error bar are in the picture
+        if (!answered.equals("not reported")
+                && soFar.text(ReadingPieces.ERROR_BAR).isEmpty()) {
             slots.add(from.number());
             if (TWO_ENDS.contains(answered)) {
                 slots.add(upTo);

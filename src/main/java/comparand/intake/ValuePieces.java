@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /** Everything a published value is made from, in the order of its record. */
 final class ValuePieces {
@@ -60,6 +59,7 @@ final class ValuePieces {
     private final Slot source;
     private final Slot device;
     private final Slot metric;
+    private final List<Piece> reading = ReadingPieces.of(Scope.units());
     private final List<Piece> pieces = new ArrayList<>();
 
     /**
@@ -105,13 +105,13 @@ final class ValuePieces {
                         "What is printed, letter by letter?",
                         "Exactly as printed, with spread and unit, such as 51.9 (SD 3.1) mmHg.")));
         pieces.add(new FigurePiece(units));
-        pieces.add(new AxisPiece(units));
+        pieces.addAll(reading);
         pieces.add(new SpreadPiece(units));
         pieces.add(new SizePiece());
         scope.aspects().forEach((id, aspects) -> pieces.add(aspect(id, aspects)));
         pieces.add(new AskedPiece(FURTHER));
         scope.conditions().forEach(c -> pieces.add(new ConditionPiece(c, a -> weight(a, c))));
-        place();
+        pieces.addAll(PlacePieces.of());
         pieces.add(TextPiece.needed(
                 "quote",
                 Slot.text(
@@ -136,37 +136,10 @@ final class ValuePieces {
                         "quoted from",
                         "Does the source quote it from another work? Which?",
                         "Only where the source says \"as cited in\". Such a value is kept out of comparisons.")));
+        pieces.addAll(LetterPieces.of());
         pieces.add(TextPiece.of(
                 "remark",
                 Slot.text("Remark", "remark", "Anything a successor should know?", "A remark for the library.")));
-    }
-
-    private void place() {
-        var group = "Place and quote";
-        var page = Slot.text(group, "page", "On which page?", "The page as printed.");
-        var table = Slot.text(group, "table", "In which table?", "The number of the table; empty if in none.");
-        var figure = Slot.text(group, "figure", "In which figure?", "The number of the figure; empty if in none.");
-        var equation =
-                Slot.text(group, "equation", "At which equation?", "The number of the equation; empty if at none.");
-        Predicate<Answers> inTable = a -> a.text(table).isPresent();
-        Predicate<Answers> inFigure = a -> a.text(figure).isPresent();
-        pieces.add(TextPiece.of("place/page", page));
-        pieces.add(TextPiece.of("place/table", table));
-        pieces.add(TextPiece.of(
-                "place/row",
-                Slot.text(group, "row", "In which row?", "The row of the table, counted without the heading."),
-                inTable));
-        pieces.add(TextPiece.of(
-                "place/column", Slot.text(group, "column", "In which column?", "The column of the table."), inTable));
-        pieces.add(TextPiece.of("place/figure", figure, inTable.negate()));
-        pieces.add(TextPiece.of(
-                "place/panel", Slot.text(group, "panel", "In which panel?", "The panel of the figure."), inFigure));
-        pieces.add(TextPiece.of("place/equation", equation, inTable.or(inFigure).negate()));
-        pieces.add(TextPiece.of(
-                "place/section",
-                Slot.text(group, "section", "In which section?", "Only where there is no page, table or figure."),
-                a -> Stream.of(page, table, figure, equation)
-                        .allMatch(s -> a.text(s).isEmpty())));
     }
 
     /** How readings that differed were settled, by workbook only; and what stood here before a correction. */
@@ -262,6 +235,11 @@ final class ValuePieces {
 
     Slot metric() {
         return metric;
+    }
+
+    /** Whether it is a part of a reading from a figure. */
+    boolean isReading(Piece piece) {
+        return reading.contains(piece);
     }
 
     /** Whether it is a condition that none of the metrics on offer names. */

@@ -23,6 +23,10 @@ public record Step(Kind kind, String formula, SortedMap<String, String> facts) {
         LETTER(false),
         /** Read from a figure by its calibrated axis. */
         READ_FROM_FIGURE(false),
+        /** A further tick of a figure's axis, held against the two that calibrate it. */
+        AXIS_CHECKED(false),
+        /** Both ends of an error bar read from a figure: sampling of the source, and no doubt of the reader. */
+        ERROR_BAR(false),
         /** Brought to the metric's unit. */
         UNIT(true),
         /** Parts added or taken away. */
@@ -84,5 +88,12 @@ public record Step(Kind kind, String formula, SortedMap<String, String> facts) {
             facts.put(namesAndTexts[i], namesAndTexts[i + 1]);
         }
         return new Step(kind, formula, facts);
+    }
+
+    /** The same step with one more fact. */
+    public Step with(String name, String text) {
+        var more = new TreeMap<>(facts);
+        more.put(name, text);
+        return new Step(kind, formula, more);
     }
 }

@@ -156,7 +156,7 @@ public final class Normaliser {
 
     private static Step printed(PublishedValue published) {
         var value = published.value();
-        return Step.of(
+        var step = Step.of(
                 Step.Kind.PRINTED,
                 "",
                 "printed",
@@ -169,6 +169,7 @@ public final class Normaliser {
                 value.quote().map(Located::value).orElse("no quote given"),
                 "file",
                 value.id().span().file() + ":" + value.id().span().line());
+        return value.translation().map(t -> step.with("translation", t.value())).orElse(step);
     }
 
     private static Step letter(LetterRecord letter) {

@@ -7,11 +7,11 @@ import comparand.model.Label;
 import comparand.model.Step;
 import comparand.model.Summary;
 import comparand.model.Summary.PointKind;
+import comparand.model.library.FigureMark;
 import comparand.model.library.SampleSize;
 import comparand.model.library.SampleUnit;
 import comparand.model.library.SpreadKind;
 import comparand.model.library.SpreadReading;
-import comparand.model.library.SpreadRecord;
 import comparand.model.library.ValueRecord;
 import comparand.stat.Interval;
 import comparand.stat.IntervalConversion;
@@ -89,7 +89,12 @@ final class SummaryForm {
             return fromFigure();
         }
         if (value.median().isPresent()) {
-            return median(value.median().get().value());
+            var printed = value.median().get().value();
+            return median(
+                    onFooting(printed),
+                    footing.spread(printed.halfUnitIn(metric.unit())),
+                    Label.REPORTED,
+                    PointKind.MEDIAN);
         }
         var printed = value.mean().or(value::value).map(Located::value).orElseThrow();
         return mean(
@@ -104,23 +109,11 @@ final class SummaryForm {
         var reading = record.reading(metric.unit());
         // the rectangle whose standard deviation is the reading's standard uncertainty
         double halfWidth = footing.spread(reading.uncertainty() * Math.sqrt(3));
-        steps.add(Step.of(
-                Step.Kind.READ_FROM_FIGURE,
-                "y = y₁ + (y₂ - y₁)(p - p₁)/(p₂ - p₁)",
-                "axis",
-                record.axis().get(0).is().value() + " at "
-                        + record.axis().get(0).at().value() + ", "
-                        + record.axis().get(1).is().value() + " at "
-                        + record.axis().get(1).at().value(),
-                "points",
-                String.join(
-                        ", ",
-                        record.points().stream().map(p -> p.value().text()).toList()),
-                "value",
-                String.valueOf(reading.value()),
-                "uncertainty",
-                String.valueOf(reading.uncertainty())));
-        return mean(footing.value(reading.value()), halfWidth, Label.DIGITISED, PointKind.READ_FROM_FIGURE);
+        steps.addAll(FigureSteps.of(record, value.spreadKind(), metric));
+        double read = footing.value(reading.value());
+        return record.shows().filter(s -> s.value() == FigureMark.MEDIAN).isPresent()
+                ? median(read, halfWidth, Label.DIGITISED, PointKind.READ_FROM_FIGURE)
+                : mean(read, halfWidth, Label.DIGITISED, PointKind.READ_FROM_FIGURE);
     }
 
     /** A mean with whatever spread is printed beside it. */
@@ -128,7 +121,7 @@ final class SummaryForm {
         if (metric.nature() == Nature.STATED) {
             return new Summary.Point(mean, halfWidth, PointKind.NOMINAL);
         }
-        var spread = value.spread().filter(s -> !s.figures().isEmpty());
+        var spread = KnownSpread.of(value, metric, footing);
         if (spread.isEmpty()) {
             return new Summary.Point(mean, halfWidth, otherwise);
         }
@@ -136,16 +129,15 @@ final class SummaryForm {
         if (n.isEmpty()) {
             return new Summary.Point(mean, halfWidth, otherwise == PointKind.FIGURE ? PointKind.INCOMPLETE : otherwise);
         }
-        var kind = spread.get().kind().value();
-        if (kind == SpreadKind.NOT_STATED) {
-            double figure = figure(spread.get(), 0);
+        if (spread.get().kind() == SpreadKind.NOT_STATED) {
+            double figure = spread.get().width();
             var asSd = new Moments(mean, figure, n.get());
             var asSe = new Moments(mean, SpreadConversion.sdFromSe(figure, n.get()), n.get());
             return reading.<Summary>map(
                             r -> Summary.Sampled.published(r == SpreadReading.SD ? asSd : asSe, label, halfWidth))
                     .orElseGet(() -> new Summary.EitherSpread(asSd, asSe, halfWidth));
         }
-        return sd(kind, spread.get(), mean, n.get())
+        return sd(spread.get(), mean, n.get())
                 .<Summary>map(s ->
                         Summary.Sampled.published(new Moments(mean, s.sd, n.get()), label.weakerOf(s.label), halfWidth))
                 .orElseGet(() -> new Summary.Point(
@@ -154,11 +146,11 @@ final class SummaryForm {
 
     private record Sd(double sd, Label label) {}
 
-    private Optional<Sd> sd(SpreadKind kind, SpreadRecord spread, double mean, int n) {
-        return switch (kind) {
-            case SD -> Optional.of(new Sd(figure(spread, 0), Label.REPORTED));
+    private Optional<Sd> sd(KnownSpread spread, double mean, int n) {
+        return switch (spread.kind()) {
+            case SD -> Optional.of(new Sd(spread.width(), Label.REPORTED));
             case SE -> {
-                double sd = SpreadConversion.sdFromSe(figure(spread, 0), n);
+                double sd = SpreadConversion.sdFromSe(spread.width(), n);
                 step(Step.Kind.SPREAD, "SD = SE · √n", n, sd, spread);
                 yield Optional.of(new Sd(sd, Label.EXACT));
             }
@@ -167,7 +159,7 @@ final class SummaryForm {
                 n < MedianAndQuartiles.FEWEST
                         ? Optional.empty()
                         : Optional.of(estimated(
-                                SpreadConversion.sdFromQuartiles(end(spread, 0), end(spread, 1), n),
+                                SpreadConversion.sdFromQuartiles(spread.low(), spread.high(), n),
                                 "SD = (q₃ - q₁) / (2 z)",
                                 n,
                                 spread));
@@ -175,7 +167,7 @@ final class SummaryForm {
                 n < MedianAndRange.FEWEST
                         ? Optional.empty()
                         : Optional.of(estimated(
-                                SpreadConversion.sdFromRange(end(spread, 0), end(spread, 1), n),
+                                SpreadConversion.sdFromRange(spread.low(), spread.high(), n),
                                 "SD = (b - a) / ξ(n)",
                                 n,
                                 spread));
@@ -184,9 +176,9 @@ final class SummaryForm {
     }
 
     /** Refused where the interval is not centred on the mean, or its limits are rounded too coarsely to tell its width. */
-    private Optional<Sd> fromInterval(SpreadRecord spread, double mean, int n) {
-        var ci = new Interval(end(spread, 0), end(spread, 1));
-        double rounding = footing.spread(spread.figures().get(0).value().halfUnitIn(metric.unit()));
+    private Optional<Sd> fromInterval(KnownSpread spread, double mean, int n) {
+        var ci = new Interval(spread.low(), spread.high());
+        double rounding = spread.halfWidth();
         boolean centred =
                 Math.abs(mean - (ci.low() + ci.high()) / 2) <= Math.max(2 * rounding, 0.02 * (ci.high() - ci.low()));
         double sd = SpreadConversion.sdFromInterval(ci, n, LEVEL);
@@ -198,31 +190,29 @@ final class SummaryForm {
         return Optional.of(new Sd(sd, Label.EXACT));
     }
 
-    private Sd estimated(double sd, String formula, int n, SpreadRecord spread) {
+    private Sd estimated(double sd, String formula, int n, KnownSpread spread) {
         step(Step.Kind.SPREAD, formula, n, sd, spread);
         return new Sd(sd, Label.ESTIMATED);
     }
 
-    private Summary median(Printed printed) {
-        double m = onFooting(printed);
-        double halfWidth = footing.spread(printed.halfUnitIn(metric.unit()));
-        return value.spread()
+    private Summary median(double m, double halfWidth, Label label, PointKind otherwise) {
+        return KnownSpread.of(value, metric, footing)
                 .filter(s -> s.figures().size() == 2)
                 .flatMap(spread -> independent()
                         .flatMap(n -> described(spread, m, n))
                         .flatMap(d -> MedianConversion.of(d).value())
-                        .map(converted -> estimated(spread, m, halfWidth, converted)))
-                .orElseGet(() -> new Summary.Point(m, halfWidth, PointKind.MEDIAN));
+                        .map(converted -> estimated(spread, m, halfWidth, label, converted)))
+                .orElseGet(() -> new Summary.Point(m, halfWidth, otherwise));
     }
 
     /** The median with what is printed of the values around it, if that is in order. */
-    private Optional<MedianSummary> described(SpreadRecord spread, double median, int n) {
-        double low = end(spread, 0);
-        double high = end(spread, 1);
+    private Optional<MedianSummary> described(KnownSpread spread, double median, int n) {
+        double low = spread.low();
+        double high = spread.high();
         if (!(low <= median && median <= high)) {
             return Optional.empty();
         }
-        return switch (spread.kind().value()) {
+        return switch (spread.kind()) {
             case IQR -> Optional.of(new MedianAndQuartiles(low, median, high, n));
             case RANGE -> Optional.of(new MedianAndRange(low, median, high, n));
             case SD, SE, CI95, NOT_STATED, NOT_REPORTED -> Optional.empty();
@@ -231,10 +221,10 @@ final class SummaryForm {
 
     /** Values that are skewed, and whose logarithms are not, are taken as lognormal. */
     private Summary estimated(
-            SpreadRecord spread, double median, double halfWidth, MedianConversion.Converted converted) {
+            KnownSpread spread, double median, double halfWidth, Label label, MedianConversion.Converted converted) {
         boolean plain = converted.scale() == IntervalConversion.Scale.PLAIN;
         var moments = plain ? converted.moments() : Lognormal.plain(converted.moments());
-        var formula = spread.kind().value() == SpreadKind.IQR
+        var formula = spread.kind() == SpreadKind.IQR
                 ? "mean = w(q₁ + q₃)/2 + (1 - w)m, SD = (q₃ - q₁)/(2 z)"
                 : "mean = w(a + b)/2 + (1 - w)m, SD = (b - a)/ξ(n)";
         steps.add(Step.of(
@@ -245,22 +235,22 @@ final class SummaryForm {
                 "from",
                 spread.text(),
                 "kind",
-                spread.kind().value().spelling(),
+                spread.kind().spelling(),
                 "n",
                 String.valueOf(moments.n()),
                 "mean",
                 String.valueOf(moments.mean()),
                 "sd",
                 String.valueOf(moments.sd())));
-        return Summary.Sampled.published(moments, Label.ESTIMATED, halfWidth);
+        return Summary.Sampled.published(moments, label.weakerOf(Label.ESTIMATED), halfWidth);
     }
 
-    private void step(Step.Kind kind, String formula, int n, double sd, SpreadRecord spread) {
+    private void step(Step.Kind kind, String formula, int n, double sd, KnownSpread spread) {
         steps.add(Step.of(
                 kind,
                 formula,
                 "kind",
-                spread.kind().value().spelling(),
+                spread.kind().spelling(),
                 "from",
                 spread.text(),
                 "n",
@@ -280,15 +270,5 @@ final class SummaryForm {
 
     private double onFooting(Printed printed) {
         return footing.value(printed.in(metric.unit()));
-    }
-
-    /** A width: it takes part in factors, not in shifts. */
-    private double figure(SpreadRecord spread, int i) {
-        return footing.spread(spread.figures().get(i).value().asDifferenceIn(metric.unit()));
-    }
-
-    /** An end of a range: it takes part in both. */
-    private double end(SpreadRecord spread, int i) {
-        return onFooting(spread.figures().get(i).value());
     }
 }

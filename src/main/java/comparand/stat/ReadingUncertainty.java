@@ -25,6 +25,6 @@ public final class ReadingUncertainty {
      */
     public static AxisCalibration.Reading ofTwoReaders(double first, double second, double halfWidth) {
         return new AxisCalibration.Reading(
-                (first + second) / 2, Math.hypot(rectangular(halfWidth), (first - second) / 2));
+                (first + second) / 2, rectangular(halfWidth), 0, 0, Math.abs(first - second) / 2);
     }
 }

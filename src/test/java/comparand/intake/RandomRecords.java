@@ -69,7 +69,8 @@ final class RandomRecords {
                 // a piece is filled along its own questions, so that it makes sense
                 var asked = piece instanceof ConditionPiece
                                 || piece instanceof AspectPiece
-                                || piece instanceof QuantityPiece
+                                || (piece instanceof QuantityPiece q
+                                        && !q.path().startsWith(ReadingPieces.ROOT))
                         ? piece.slots()
                         : piece.asked(answers(cells));
                 var next = asked.stream().filter(s -> !cells.containsKey(s)).findFirst();
@@ -90,10 +91,12 @@ final class RandomRecords {
         return switch (slot.kind()) {
             case TEXT ->
                 slot.heading().equals("authors")
-                        ? "Ardley, J.; \"A, B; C\"; Vellbrook Medical; Penrith,"
-                        : slot.heading().equals("read at, picture points")
+                        ? "Ardley, J.; \"A, B; C\"; Vellbrook Medical; Penrith,; Elm, T. [non-dropping-particle: van der] [suffix: Jr.]"
+                        : slot.heading().endsWith("picture points")
                                 ? "357; 358.5"
-                                : TEXTS.get(random.nextInt(TEXTS.size()));
+                                : slot.heading().equals("read by others at")
+                                        ? "CD 358 357.5; E. F. 356"
+                                        : TEXTS.get(random.nextInt(TEXTS.size()));
             case WORD, SUGGESTED ->
                 slot.words().get(random.nextInt(slot.words().size())).word();
             case NUMBER ->

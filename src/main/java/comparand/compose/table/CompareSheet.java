@@ -18,7 +18,6 @@ import comparand.model.Comparison;
 import comparand.model.Label;
 import comparand.model.Standing;
 import comparand.model.Summary;
-import comparand.model.library.SpreadKind;
 import comparand.stat.Interval;
 import comparand.stat.RatioOfMeans;
 import comparand.unit.Rounding;
@@ -199,11 +198,7 @@ final class CompareSheet {
         if (comparand.isLocal()) {
             return run.words().say("local");
         }
-        var kind = SummaryText.values(comparand)
-                .get(0)
-                .spread()
-                .map(s -> s.kind().value())
-                .orElse(SpreadKind.NOT_REPORTED);
+        var kind = SummaryText.values(comparand).get(0).spreadKind();
         boolean estimated = comparand.summary() instanceof Summary.Sampled s && s.label() != Label.REPORTED;
         var name = run.words().term("spread", kind.spelling());
         return estimated ? run.words().say("spread-converted", "spread", name) : name;

@@ -154,6 +154,7 @@ public final class AnswerText {
         int decimals = figures.of(ours, a.figure());
         var common = new String[] {
             "verdict", verdict(a.taken(), comparison),
+            "taking", words.say(isRead(theirs) ? "answer.taking.read" : "answer.taking.printed"),
             "lacking", words.say("answer.lacking." + lacking(theirs)),
             "figure", figures.withUnit(figures.number(a.figure(), figures.of(theirs, a.figure())), theirs.metric()),
             "insideMean", words.say(a.mean().contains(a.figure()) ? "answer.inside" : "answer.outside"),
@@ -171,6 +172,10 @@ public final class AnswerText {
     /** A range for one further unit is wide: it needs no more than the digits of whole units where the mean has one. */
     private static int coarser(int decimals) {
         return decimals == 1 ? 0 : decimals;
+    }
+
+    private static boolean isRead(Comparand theirs) {
+        return theirs.summary() instanceof Summary.Point point && point.kind() == Summary.PointKind.READ_FROM_FIGURE;
     }
 
     private static String lacking(Comparand theirs) {

@@ -25,6 +25,17 @@ public final class SummaryText {
 
     /** Without unit: {@code 72.4 (4.1)}, {@code ≥ 85}, {@code 0 of 12}. */
     public String of(Comparand comparand) {
+        return marked(comparand, numbers(comparand));
+    }
+
+    /** A reading is called one wherever it stands: its ± is the reader's, and not the source's. */
+    private String marked(Comparand comparand, String shown) {
+        return comparand.trail().stream().anyMatch(s -> s.kind() == Step.Kind.READ_FROM_FIGURE)
+                ? words.say("summary.read", "shown", shown)
+                : shown;
+    }
+
+    private String numbers(Comparand comparand) {
         return comparand.summary().fold(new Summary.Cases<>() {
             @Override
             public String sampled(Summary.Sampled s) {
@@ -100,7 +111,7 @@ public final class SummaryText {
     /** Where nothing is compared: a median stays the median it is. */
     public String alone(Comparand comparand) {
         return median(comparand)
-                .map(m -> figures.number(m, figures.of(comparand, m)))
+                .map(m -> marked(comparand, figures.number(m, figures.of(comparand, m))))
                 .orElseGet(() -> of(comparand));
     }
 
@@ -115,7 +126,7 @@ public final class SummaryText {
 
     public String withUnit(Comparand comparand) {
         boolean bare = comparand.summary() instanceof Summary.Events || comparand.summary() instanceof Summary.Words;
-        return bare ? of(comparand) : figures.withUnit(of(comparand), comparand.metric());
+        return bare ? of(comparand) : marked(comparand, figures.withUnit(numbers(comparand), comparand.metric()));
     }
 
     /** The brackets that say in every copy that a number was not compared: none, {@code [..]}, {@code [..?]}. */

@@ -14,8 +14,26 @@ import java.util.stream.Stream;
 public final class TrailText {
 
     /** Facts that are computed numbers, and printed to six digits: enough to repeat the step by hand. */
-    private static final Set<String> COMPUTED =
-            Set.of("value", "uncertainty", "to", "sd", "mean", "factor", "result", "se", "slope", "df");
+    private static final Set<String> COMPUTED = Set.of(
+            "value",
+            "uncertainty",
+            "to",
+            "sd",
+            "mean",
+            "factor",
+            "result",
+            "se",
+            "slope",
+            "df",
+            "placing",
+            "centre",
+            "repeats",
+            "readers",
+            "off",
+            "share");
+
+    /** Parts of a reading's uncertainty beside placing the mark; told where there is one. */
+    private static final List<String> PARTS = List.of("centre", "repeats", "readers");
 
     private static final Pattern NUMBER = Pattern.compile("(?<![\\w.])-?\\d+(?:\\.\\d+)?(?:E-?\\d+)?(?![\\w.]\\d)");
 
@@ -49,7 +67,13 @@ public final class TrailText {
                     words.say("centres.mean." + step.facts().get("rule"), places));
             return words.say("step.CENTRES", with(places, "how", how));
         }
-        return words.say("step." + step.kind().name(), places);
+        var said = words.say("step." + step.kind().name(), places);
+        if (step.facts().containsKey("translation")) {
+            return words.say("step.translated", with(places, "said", said));
+        }
+        return PARTS.stream().anyMatch(p -> Double.parseDouble(step.facts().getOrDefault(p, "0")) > 0)
+                ? words.say("step.read-parts", with(places, "said", said))
+                : said;
     }
 
     private static String[] with(String[] places, String name, String text) {

@@ -8,6 +8,10 @@ import java.util.stream.Stream;
 /** Where in a source a value stands: where a reader can put a finger. */
 public record PlaceRecord(
         @Meaning("Page as printed") Optional<Located<String>> page,
+
+        @Meaning("Page of the file, counted from its first, where that is another") @Key("pdf-page")
+        Optional<Located<String>> pdfPage,
+
         @Meaning("Table number") Optional<Located<String>> table,
 
         @Meaning("Row of the table, counted without the heading")
@@ -23,13 +27,14 @@ public record PlaceRecord(
 
     /** Whether a reader could put a finger on it: a row or column alone leads nowhere. */
     public boolean canBeFound() {
-        return Stream.of(page, table, figure, equation, section).anyMatch(Optional::isPresent);
+        return Stream.of(page, pdfPage, table, figure, equation, section).anyMatch(Optional::isPresent);
     }
 
     /** {@code page 7, table 2, row 3}. */
     public String text() {
         var out = new StringJoiner(", ");
         add(out, "page ", page);
+        add(out, "PDF-page ", pdfPage);
         add(out, "table ", table);
         add(out, "row ", row);
         add(out, "column ", column);
@@ -48,6 +53,7 @@ public record PlaceRecord(
                         f -> "F" + f.value() + panel.map(Located::value).orElse("")))
                 .or(() -> equation.map(e -> "E" + e.value()))
                 .or(() -> page.map(p -> "p" + p.value()))
+                .or(() -> pdfPage.map(p -> "p" + p.value()))
                 .or(() -> section.map(s -> "s" + s.value()))
                 .orElse("?");
     }

@@ -67,4 +67,20 @@ public record ValueRecord(
         @Meaning("What the authors or the maker added in writing, such as a spread or a number that is not printed")
         Optional<LetterRecord> letter,
 
-        @Meaning("A remark for the reader of the library") Optional<Located<String>> remark) {}
+        @Meaning("A remark for the reader of the library") Optional<Located<String>> remark) {
+
+    /** What its spread is: of an error bar that was read, not stated unless said. */
+    public SpreadKind spreadKind() {
+        return spread.map(s -> s.kind().value())
+                .orElse(hasErrorBar() ? SpreadKind.NOT_STATED : SpreadKind.NOT_REPORTED);
+    }
+
+    /** Whether the source gives a spread, in figures or as an error bar. */
+    public boolean hasSpread() {
+        return hasErrorBar() || spread.filter(s -> !s.figures().isEmpty()).isPresent();
+    }
+
+    private boolean hasErrorBar() {
+        return readFromFigure.filter(FigureReadingRecord::hasErrorBar).isPresent();
+    }
+}

@@ -107,7 +107,8 @@ final class ToolTerms {
                                 "device record, no source given",
                                 "all"),
                 "made", List.of("chosen at", "line read at", "read off"),
-                "place", List.of("page", "table", "row", "column", "figure", "panel", "equation", "section"),
+                "place",
+                        List.of("page", "PDF-page", "table", "row", "column", "figure", "panel", "equation", "section"),
                 "gap-kind", List.of("open", "declared", "unmeasured", "asked", "unlike", "unpublished", "paid-for"),
                 "formula", FORMULA_WORDS);
     }
