@@ -128,7 +128,12 @@ public final class Interview {
     /** Takes the answer to the question asked, or says why it cannot be one. */
     public Optional<String> answer(String typed) {
         var asking = asking().orElseThrow();
-        return asking.answer(asking.next().orElseThrow(), typed);
+        var slot = asking.next().orElseThrow();
+        var text = typed.strip();
+        if (slot.equals(outline.source()) && !text.isEmpty() && !SourcePieces.isName(text)) {
+            return Optional.of("`%s` cannot name a source; %s.".formatted(text, SourcePieces.NAME_RULE));
+        }
+        return asking.answer(slot, typed);
     }
 
     /** Takes the last answer back, so that it is asked for again; false where there is none. */

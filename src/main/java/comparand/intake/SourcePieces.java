@@ -23,6 +23,8 @@ final class SourcePieces {
             "A name for the source?",
             "Small letters, digits and hyphens, such as ardley-2023. It becomes the name of the file.");
 
+    static final String NAME_RULE = "use small letters, digits and single hyphens, as in ardley-2023";
+
     static final Slot DECIMAL = Slot.word(
             GROUP,
             "decimal sign",
@@ -223,6 +225,11 @@ final class SourcePieces {
                         "Are they others than those of a source with the same hospital, device and time? Why?",
                         "The reason, such as: other ward. Empty if there is no such source."),
                 named));
+    }
+
+    /** Whether a text can name a source, and its file. */
+    static boolean isName(String text) {
+        return text.matches("[a-z0-9]+(-[a-z0-9]+)*");
     }
 
     List<Piece> all() {

@@ -58,6 +58,15 @@ final class Taking {
                     "write a name such as ardley-2023 into the column `%s`".formatted(SourcePieces.ID.heading())));
             return;
         }
+        if (!SourcePieces.isName(id.get().text())) {
+            findings.add(Diagnostic.stop(
+                    "form-source-name",
+                    id.get().at(),
+                    "`%s` is not a plain name".formatted(id.get().text()),
+                    "it becomes the name of a file, and travels through tables and addresses",
+                    SourcePieces.NAME_RULE));
+            return;
+        }
         if (!sourcesSeen.add(id.get().text())) {
             findings.add(twice(id.get(), "source"));
             return;

@@ -115,6 +115,22 @@ final class FormCellsTest {
     }
 
     @Test
+    void aNameThatLeadsOutOfTheLibraryIsRefused() throws IOException {
+        var copy = folder.resolve("form-out.xlsx");
+        Files.copy(form, copy);
+        FilledForms.fill(copy, book -> {
+            var sheet = book.getSheet("Sources");
+            FilledForms.cell(sheet, FilledForms.firstEmpty(sheet), "source").setCellValue("../../outside");
+        });
+        var run = CommandLineUse.run("intake", "take", copy.toString(), "--library", library.toString());
+        assertThat(run.code()).isEqualTo(Exit.STOPPED);
+        assertThat(run.err())
+                .contains("STOP form-source-name  form-out.xlsx, Sources!")
+                .contains("is not a plain name");
+        assertThat(folder.resolve("outside.yaml")).doesNotExist();
+    }
+
+    @Test
     void aChangedCellChangesItsLineAndNoCommentIsLost() throws IOException {
         var before = Files.readString(library.resolve(RECORD))
                 .replace(
