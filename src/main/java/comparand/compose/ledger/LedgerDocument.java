@@ -133,8 +133,8 @@ public final class LedgerDocument {
     /** What is to be known first. */
     private List<String> said() {
         return List.of(
-                RunLine.of(words, "ledger.run.before", ledger.before()),
-                RunLine.of(words, "ledger.run.after", ledger.after()),
+                RunLine.of(words, words.say("ledger.run.before"), ledger.before()),
+                RunLine.of(words, words.say("ledger.run.after"), ledger.after()),
                 words.say(
                         "ledger.counts",
                         "changes",

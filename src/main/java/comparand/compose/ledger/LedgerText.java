@@ -30,8 +30,8 @@ public final class LedgerText {
         if (ledger.inventedData()) {
             lines.add(words.say("invented"));
         }
-        lines.add(RunLine.of(words, "ledger.run.before", ledger.before()));
-        lines.add(RunLine.of(words, "ledger.run.after", ledger.after()));
+        lines.add(RunLine.of(words, words.say("ledger.run.before"), ledger.before()));
+        lines.add(RunLine.of(words, words.say("ledger.run.after"), ledger.after()));
         head("ledger.changes");
         ledger.changes().forEach(c -> {
             lines.add("%2d  %s: %s"

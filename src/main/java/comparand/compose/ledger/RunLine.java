@@ -13,11 +13,10 @@ final class RunLine {
     /**
      * A line.
      *
-     * @param key of the words that name the run
+     * @param name what the run is called beside the other
      */
-    static String of(Words words, String key, RunOfLedger run) {
-        return words.say(key)
-                + ": "
+    static String of(Words words, String name, RunOfLedger run) {
+        return name + ": "
                 + words.say(
                         "ledger.run",
                         "day",
