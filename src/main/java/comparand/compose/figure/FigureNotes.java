@@ -1,6 +1,7 @@
 package comparand.compose.figure;
 
 import comparand.compose.text.Run;
+import comparand.compose.text.SummaryText;
 import comparand.document.chart.Ink;
 import comparand.document.chart.Mark;
 import comparand.document.chart.Panel;
@@ -96,6 +97,16 @@ final class FigureNotes {
                 .distinct()
                 .toList();
         return left.isEmpty() ? left : List.of(say("figure.note.not-drawn", "what", String.join("; ", left)));
+    }
+
+    /** What was read from figures of the sources, where the labels do not say so. */
+    List<String> readings(Collection<Comparand> all) {
+        var read = all.stream()
+                .filter(SummaryText::isRead)
+                .map(run.names()::locator)
+                .distinct()
+                .toList();
+        return read.isEmpty() ? List.of() : List.of(say("figure.note.read", "locators", String.join("; ", read)));
     }
 
     /** The sources behind published values, by the numbers that locators use. */

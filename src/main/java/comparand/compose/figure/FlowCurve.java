@@ -222,7 +222,7 @@ final class FlowCurve {
                             value,
                             Optional.empty(),
                             Optional.empty(),
-                            run.names().brief(c.device()) + "\u00a0" + shown.beside(c, standing)));
+                            run.names().brief(c.device()) + "\u00a0" + shown.label(c, standing)));
         });
         return marks.entrySet().stream()
                 .map(e -> new Series(
@@ -288,6 +288,7 @@ final class FlowCurve {
         var lines = new ArrayList<String>();
         lines.add(say("figure.note.flow"));
         lines.addAll(notes.conditions(local));
+        lines.addAll(notes.readings(all));
         lines.addAll(notes.sources(all));
         return lines;
     }

@@ -104,11 +104,20 @@ final class Shown {
 
     /** As it stands beside ours, in the brackets of its standing, and where it was found. */
     String beside(Comparand c, Standing standing) {
+        return found(c, run.summaries().beside(c, standing));
+    }
+
+    /** The same where labels crowd; what was read from a figure is named below it. */
+    String label(Comparand c, Standing standing) {
+        return found(c, run.summaries().besideInShort(c, standing));
+    }
+
+    private String found(Comparand c, String value) {
         return run.words()
                 .say(
                         "figure.beside",
                         "value",
-                        run.summaries().beside(c, standing).replace(' ', '\u00a0'),
+                        value.replace(' ', '\u00a0'),
                         "locator",
                         run.names().locator(c));
     }

@@ -30,9 +30,7 @@ public final class SummaryText {
 
     /** A reading is called one wherever it stands: its ± is the reader's, and not the source's. */
     private String marked(Comparand comparand, String shown) {
-        return comparand.trail().stream().anyMatch(s -> s.kind() == Step.Kind.READ_FROM_FIGURE)
-                ? words.say("summary.read", "shown", shown)
-                : shown;
+        return isRead(comparand) ? words.say("summary.read", "shown", shown) : shown;
     }
 
     private String numbers(Comparand comparand) {
@@ -108,11 +106,27 @@ public final class SummaryText {
         return brackets(standing).around(standing.isCompared() ? of(comparand) : alone(comparand));
     }
 
+    /** The same for a label that has no room to say of a reading that it is one: that is said below the figure. */
+    public String besideInShort(Comparand comparand, Standing standing) {
+        return standing == Standing.DIFFERENT_QUANTITY
+                ? OTHER_QUANTITY
+                : brackets(standing).around(standing.isCompared() ? numbers(comparand) : uncompared(comparand));
+    }
+
     /** Where nothing is compared: a median stays the median it is. */
     public String alone(Comparand comparand) {
+        return marked(comparand, uncompared(comparand));
+    }
+
+    private String uncompared(Comparand comparand) {
         return median(comparand)
-                .map(m -> marked(comparand, figures.number(m, figures.of(comparand, m))))
-                .orElseGet(() -> of(comparand));
+                .map(m -> figures.number(m, figures.of(comparand, m)))
+                .orElseGet(() -> numbers(comparand));
+    }
+
+    /** Whether a value was read from a figure. */
+    public static boolean isRead(Comparand comparand) {
+        return comparand.trail().stream().anyMatch(s -> s.kind() == Step.Kind.READ_FROM_FIGURE);
     }
 
     /** The median from which mean and standard deviation were estimated, in the metric's unit. */
