@@ -102,7 +102,7 @@ final class ConditionPiece implements Piece {
         if (unit.isPresent()) {
             new Quantity(slot, unit.get()).in(draft).ifPresent(q -> draft.put(path, q, slot));
         } else {
-            (condition.isNumber() ? draft.number(slot) : draft.text(slot)).ifPresent(t -> draft.put(path, t, slot));
+            draft.written(slot).ifPresent(t -> draft.put(path, t, slot));
         }
     }
 

@@ -53,6 +53,11 @@ final class Draft {
         return answers.text(slot);
     }
 
+    /** An answer as a record writes it: a number with the decimal sign of the file, anything else as it was answered. */
+    Optional<String> written(Slot slot) {
+        return slot.kind() == Slot.Kind.NUMBER ? number(slot) : text(slot);
+    }
+
     /** A number as the file writes it; what was changed is echoed, what cannot be read is a finding. */
     Optional<String> number(Slot slot) {
         return answers.get(slot).flatMap(a -> {

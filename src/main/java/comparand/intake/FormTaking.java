@@ -40,14 +40,11 @@ public final class FormTaking {
         return new Reader(start(form, IntakeForm.READER), start(form, IntakeForm.DAY));
     }
 
-    /** A reader and a day. */
-    public record Reader(String by, String on) {}
-
     private Taken take(Map<String, Entry.Fields> existing) {
         version();
-        var reader = new ReadersPiece.Reader(start(form, IntakeForm.READER), start(form, IntakeForm.DAY));
+        var reader = reader(form);
         var sources = new SourcePieces(scope);
-        var values = new ValuePieces(scope, reader, ValuePieces.KnownSource.none());
+        var values = ValuePieces.ofForm(scope, reader);
         var taking = new Taking(existing);
         for (var row : rows(IntakeForm.SOURCES, IntakeForm.sourceSlots(sources))) {
             taking.source(sources, row);
@@ -122,7 +119,7 @@ public final class FormTaking {
                 .orElse("");
     }
 
-    private void needsReader(ReadersPiece.Reader reader) {
+    private void needsReader(Reader reader) {
         var at = form.sheet(IntakeForm.START).isPresent()
                 ? Span.cell(form.file(), IntakeForm.START, 1, 2)
                 : Span.startOf(form.file());

@@ -61,7 +61,7 @@ public final class IntakeForm {
         this.names = names;
         this.rowsReady = rowsReady;
         this.sources = new SourcePieces(scope);
-        this.values = new ValuePieces(scope, new ReadersPiece.Reader("", ""), ValuePieces.KnownSource.none());
+        this.values = ValuePieces.ofForm(scope, Reader.NOBODY);
         this.needs = new FormNeeds(scope, sources, values);
     }
 

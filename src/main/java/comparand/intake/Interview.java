@@ -52,7 +52,7 @@ public final class Interview {
     }
 
     private ValuePieces pieces(String by) {
-        return new ValuePieces(scope, new ReadersPiece.Reader(by, today), new Known());
+        return new ValuePieces(scope, new Reader(by, today), new Known());
     }
 
     /** The source as recorded, or as just answered. */

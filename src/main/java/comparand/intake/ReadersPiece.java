@@ -30,9 +30,6 @@ final class ReadersPiece implements Piece {
 
     private final Reader reader;
 
-    /** The reader of the whole form. */
-    record Reader(String by, String on) {}
-
     ReadersPiece(Reader reader) {
         this.reader = reader;
     }

@@ -135,7 +135,7 @@ final class ReadingPieces {
 
     private Slot number(String key, boolean needed, String heading, String question, String help) {
         var slot = Slot.number(GROUP, heading, question, help);
-        pieces.add(new NumberPiece(ROOT + "/" + key, slot, needed, READ));
+        pieces.add(new TextPiece(ROOT + "/" + key, slot, needed, READ));
         return slot;
     }
 

@@ -56,7 +56,7 @@ public final class SecondReading {
 
     private SecondReading(Scope scope, Map<String, Entry.Fields> first) {
         this.first = first;
-        this.pieces = new ValuePieces(scope, new ReadersPiece.Reader("", ""), ValuePieces.KnownSource.none());
+        this.pieces = ValuePieces.ofForm(scope, Reader.NOBODY);
     }
 
     /** The records as they stand, without what a second reader is not to see: values, and conditions of all values. */

@@ -22,7 +22,7 @@ final class Settling {
     Settling(FilledForm form, Scope scope, Map<String, Entry.Fields> existing) {
         this.form = form;
         this.existing = existing;
-        this.pieces = new ValuePieces(scope, new ReadersPiece.Reader("", ""), ValuePieces.KnownSource.none());
+        this.pieces = ValuePieces.ofForm(scope, Reader.NOBODY);
         this.taking = new Taking(existing);
     }
 
@@ -82,10 +82,7 @@ final class Settling {
                 .forEach((s, t) -> answers.put(s, new Answers.Answer(t.strip(), start)));
         answers.put(pieces.source(), new Answers.Answer(source, start));
         for (var row : rows) {
-            var slot = pieces.all().stream()
-                    .flatMap(p -> p.slots().stream())
-                    .filter(s -> s.heading().equals(text(row, 2)))
-                    .findFirst();
+            var slot = slot(text(row, 2));
             if (slot.isEmpty()) {
                 findings.add(stop(
                         sheet,
@@ -109,32 +106,36 @@ final class Settling {
 
     private void settled(FilledForm.Sheet sheet, List<FilledForm.Row> rows, Map<Slot, Answers.Answer> answers) {
         var last = rows.get(rows.size() - 1);
-        var parts = Map.of(
-                "settled by",
-                text(last, Reconciliation.BY),
-                "settled on",
-                text(last, Reconciliation.ON),
-                "settled because",
-                reasons(rows));
-        parts.forEach((heading, text) -> {
-            int column = heading.equals("settled by")
-                    ? Reconciliation.BY
-                    : heading.equals("settled on") ? Reconciliation.ON : Reconciliation.REASON;
-            if (text.isEmpty()) {
-                findings.add(stop(
-                        sheet,
-                        last,
-                        column,
-                        "reconciliation-incomplete",
-                        "a value is agreed here, and `%s` is empty".formatted(Reconciliation.HEADINGS.get(column)),
-                        "say who settled it, when, and why"));
-            } else {
-                pieces.all().stream()
-                        .flatMap(p -> p.slots().stream())
-                        .filter(s -> s.heading().equals(heading))
-                        .forEach(s -> answers.put(s, new Answers.Answer(text, form.at(sheet, last, column + 1))));
-            }
-        });
+        settled("settled by", Reconciliation.BY, text(last, Reconciliation.BY), sheet, last, answers);
+        settled("settled on", Reconciliation.ON, text(last, Reconciliation.ON), sheet, last, answers);
+        settled("settled because", Reconciliation.REASON, reasons(rows), sheet, last, answers);
+    }
+
+    private void settled(
+            String heading,
+            int column,
+            String text,
+            FilledForm.Sheet sheet,
+            FilledForm.Row row,
+            Map<Slot, Answers.Answer> answers) {
+        if (text.isEmpty()) {
+            findings.add(stop(
+                    sheet,
+                    row,
+                    column,
+                    "reconciliation-incomplete",
+                    "a value is agreed here, and `%s` is empty".formatted(Reconciliation.HEADINGS.get(column)),
+                    "say who settled it, when, and why"));
+            return;
+        }
+        slot(heading).ifPresent(s -> answers.put(s, new Answers.Answer(text, form.at(sheet, row, column + 1))));
+    }
+
+    private Optional<Slot> slot(String heading) {
+        return pieces.all().stream()
+                .flatMap(p -> p.slots().stream())
+                .filter(s -> s.heading().equals(heading))
+                .findFirst();
     }
 
     /** The reasons of all rows, each with its words. */

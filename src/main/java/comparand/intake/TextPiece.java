@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
 
-/** A text behind one key, as it was answered. */
+/** A text or a bare number behind one key. */
 record TextPiece(String path, Slot slot, boolean needed, Predicate<Answers> matters) implements Piece {
 
     static TextPiece needed(String path, Slot slot) {
@@ -37,7 +37,7 @@ record TextPiece(String path, Slot slot, boolean needed, Predicate<Answers> matt
 
     @Override
     public void write(Draft draft) {
-        draft.text(slot).ifPresent(t -> draft.put(path, t, slot));
+        draft.written(slot).ifPresent(t -> draft.put(path, t, slot));
     }
 
     @Override

@@ -67,7 +67,7 @@ final class ValuePieces {
      *
      * @param known what is known of the source of a value
      */
-    ValuePieces(Scope scope, ReadersPiece.Reader reader, KnownSource known) {
+    ValuePieces(Scope scope, Reader reader, KnownSource known) {
         this.scope = scope;
         this.known = known;
         source = offered(
@@ -92,7 +92,12 @@ final class ValuePieces {
                 : Slot.suggested("The value", heading, question, help, words);
     }
 
-    private void build(ReadersPiece.Reader reader) {
+    /** The pieces of a form, in which everything is there to be filled. */
+    static ValuePieces ofForm(Scope scope, Reader reader) {
+        return new ValuePieces(scope, reader, KnownSource.none());
+    }
+
+    private void build(Reader reader) {
         var units = Scope.units();
         pieces.add(TextPiece.of("id", ID));
         pieces.add(TextPiece.needed("device", device));

@@ -74,8 +74,7 @@ final class EveryKeyAskedTest {
         assertThat(keys)
                 .hasSizeGreaterThan(50)
                 .contains("letter/may-be-cited", "read-from-figure/error-bar", "read-from-figure/picture/sha256");
-        var pieces = new ValuePieces(
-                        Scope.all(demo()), new ReadersPiece.Reader("AB", "2026-09-14"), ValuePieces.KnownSource.none())
+        var pieces = new ValuePieces(Scope.all(demo()), new Reader("AB", "2026-09-14"), ValuePieces.KnownSource.none())
                 .all();
         agree(keys, pieces, NOT_ASKED_OF_VALUE);
     }

@@ -46,8 +46,7 @@ final class RandomRecords {
         cells.put(SourcePieces.ID, "source-" + random.nextInt(1000));
         var taking = new Taking(Map.of());
         taking.source(pieces, answers(cells));
-        var values =
-                new ValuePieces(scope, new ReadersPiece.Reader("AB", "2026-09-14"), ValuePieces.KnownSource.none());
+        var values = new ValuePieces(scope, new Reader("AB", "2026-09-14"), ValuePieces.KnownSource.none());
         int n = random.nextInt(4);
         for (int i = 0; i < n; i++) {
             var row = new LinkedHashMap<>(filled(values.all()));
