@@ -140,6 +140,7 @@ final class Output {
             case WIDE_PAGES, PAGES -> List.of(new PdfDocumentWriter());
             case LETTER -> List.of(new PlainTextWriter(), new TextWriter());
             case TEXT -> List.of(new TextWriter());
+            case SCREEN -> List.of();
         };
     }
 

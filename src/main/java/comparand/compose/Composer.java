@@ -121,7 +121,7 @@ public final class Composer {
     private Outcome<Publication> talk(Setting s) {
         return new TalkDeck(s.run(), s.edition(), s.results(), templates)
                 .deck()
-                .map(deck -> new Publication(s.results(), List.of(), List.of(deck), List.of()));
+                .map(deck -> new Publication(s.results(), List.of(), List.of(deck), List.of(), List.of()));
     }
 
     private Publication manuscript(Setting s) {
@@ -129,7 +129,8 @@ public final class Composer {
         boolean numbered = template.lineNumbers().map(l -> l.value().isYes()).orElse(false);
         var look = Layout.of(template.look(), Optional.empty(), templates).withLineNumbers(numbered);
         var draft = new Manuscript(s.run(), s.edition(), facts, s.results(), template, look).document();
-        return new Publication(s.results(), List.of(draft), List.of(), new FigureSet(s.run()).alone(s.edition()));
+        return new Publication(
+                s.results(), List.of(draft), List.of(), List.of(), new FigureSet(s.run()).alone(s.edition()));
     }
 
     /** What a document is composed from: the run and its results in one wording, and what every document says of itself. */

@@ -20,6 +20,11 @@ public sealed interface Block {
         R table(Table table);
 
         R graph(Graph graph);
+
+        /** Where nothing folds up and down, a ladder is a paragraph. */
+        default R ladder(Ladder ladder) {
+            return paragraph(ladder.inOneParagraph());
+        }
     }
 
     /** Running text. */
@@ -82,6 +87,59 @@ public sealed interface Block {
         @Override
         public <R> R fold(Cases<R> cases) {
             return cases.graph(this);
+        }
+    }
+
+    /**
+     * The way from print to table of one value, rung by rung.
+     *
+     * @param name unique in the document: letters, digits, dots, hyphens and underscores; links lead to it
+     * @param heading what the value is
+     * @param lead where it is from; may be empty
+     */
+    record Ladder(String name, String heading, String lead, List<Rung> rungs) implements Block {
+        public Ladder {
+            heading = NoBreak.joined(heading);
+            lead = NoBreak.joined(lead);
+            rungs = List.copyOf(rungs);
+            if (!name.matches("[A-Za-z0-9._-]+")) {
+                throw new IllegalArgumentException("the name of a ladder has no blanks, got: " + name);
+            }
+            if (rungs.isEmpty()) {
+                throw new IllegalArgumentException("a ladder has rungs");
+            }
+        }
+
+        /** All of it as running text. */
+        public Paragraph inOneParagraph() {
+            var text = new StringBuilder(heading)
+                    .append(lead.isEmpty() ? "" : " (" + lead + ")")
+                    .append(':');
+            for (int i = 0; i < rungs.size(); i++) {
+                text.append(" %d. %s".formatted(i + 1, rungs.get(i).inOneLine()));
+            }
+            return new Paragraph(text.toString(), Paragraph.Style.BODY);
+        }
+
+        @Override
+        public <R> R fold(Cases<R> cases) {
+            return cases.ladder(this);
+        }
+    }
+
+    /**
+     * One step.
+     *
+     * @param kind in a word or two
+     * @param formula empty where nothing was computed
+     */
+    record Rung(String kind, String text, String formula) {
+        public Rung {
+            text = NoBreak.joined(text);
+        }
+
+        String inOneLine() {
+            return kind + ": " + text + (formula.isEmpty() ? "" : " [" + formula + "]") + ".";
         }
     }
 

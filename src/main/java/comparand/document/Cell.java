@@ -177,8 +177,12 @@ public sealed interface Cell {
         }
     }
 
-    /** Text that leads to another section of the document. */
-    record Link(String text, String section) implements Cell {
+    /**
+     * Text that leads to another place of the document.
+     *
+     * @param target the name of a section or of a ladder
+     */
+    record Link(String text, String target) implements Cell {
         @Override
         public String shown() {
             return text;

@@ -18,7 +18,9 @@ public record Document(String name, Form form, Edition edition, Look look, List<
         /** Text that somebody goes on writing. */
         TEXT,
         /** The same, and as plain text for e-mail. */
-        LETTER
+        LETTER,
+        /** To look at on a screen, and to explore. */
+        SCREEN
     }
 
     public Document {

@@ -28,7 +28,14 @@ final class Floors {
         room("document.chart");
         room("document.talk", "document", "document.chart");
         room("document.talk.layout", "document", "document.chart", "document.talk");
-        room("document.publication", "document", "document.chart", "document.talk", "document.result");
+        room("document.exploration", "document");
+        room(
+                "document.publication",
+                "document",
+                "document.chart",
+                "document.talk",
+                "document.exploration",
+                "document.result");
         room("document.result");
         room("document.record");
         room("document.form", "document");
@@ -96,8 +103,19 @@ final class Floors {
                 "document.chart",
                 "document.result");
         stage(
+                "compose.page",
+                "compose.text",
+                "compose.results",
+                "compose.table",
+                "compose.figure",
+                "document",
+                "document.chart",
+                "document.exploration",
+                "document.result");
+        stage(
                 "compose",
                 "compose.brief",
+                "compose.page",
                 "compose.text",
                 "compose.results",
                 "compose.table",
@@ -108,6 +126,7 @@ final class Floors {
                 "document",
                 "document.chart",
                 "document.talk",
+                "document.exploration",
                 "document.result",
                 "document.publication");
         // floor 4: the writers see the finished document, and one library each
@@ -132,6 +151,8 @@ final class Floors {
         room("write.docx", "write", "write.figure", "write.office", "document", "document.chart")
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
+        room("write.html", "write", "write.figure", "document", "document.chart", "document.exploration")
+                .with("com.fasterxml.jackson", "javax.xml.stream");
         room("write.text", "write", "document");
         room("write.yaml", "document.record").with("org.snakeyaml.engine");
         // floor 5

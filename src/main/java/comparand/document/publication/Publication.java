@@ -2,6 +2,7 @@ package comparand.document.publication;
 
 import comparand.document.Document;
 import comparand.document.chart.Chart;
+import comparand.document.exploration.Page;
 import comparand.document.result.ResultSet;
 import comparand.document.talk.Deck;
 import java.util.List;
@@ -12,28 +13,34 @@ import java.util.stream.Stream;
  *
  * @param figures that are written as files of their own
  */
-public record Publication(ResultSet results, List<Document> documents, List<Deck> decks, List<Chart> figures) {
+public record Publication(
+        ResultSet results, List<Document> documents, List<Deck> decks, List<Page> pages, List<Chart> figures) {
 
     public Publication {
         documents = List.copyOf(documents);
         decks = List.copyOf(decks);
+        pages = List.copyOf(pages);
         figures = List.copyOf(figures);
     }
 
     /** The results alone. */
     public static Publication none(ResultSet results) {
-        return new Publication(results, List.of(), List.of(), List.of());
+        return new Publication(results, List.of(), List.of(), List.of(), List.of());
     }
 
     /** The results with some documents. */
     public static Publication of(ResultSet results, Document... documents) {
-        return new Publication(results, List.of(documents), List.of(), List.of());
+        return new Publication(results, List.of(documents), List.of(), List.of(), List.of());
     }
 
     /** This with what another reader is given behind it. */
     public Publication with(Publication more) {
         return new Publication(
-                results, joined(documents, more.documents), joined(decks, more.decks), joined(figures, more.figures));
+                results,
+                joined(documents, more.documents),
+                joined(decks, more.decks),
+                joined(pages, more.pages),
+                joined(figures, more.figures));
     }
 
     private static <T> List<T> joined(List<T> first, List<T> second) {

@@ -217,7 +217,7 @@ final class TextTable {
 
     private static void link(XWPFParagraph paragraph, Cell.Link link) {
         var hyperlink = paragraph.getCTP().addNewHyperlink();
-        hyperlink.setAnchor(Bookmarks.of("section", link.section()));
+        hyperlink.setAnchor(Bookmarks.of("section", link.target()));
         var run = hyperlink.addNewR();
         run.addNewRPr().addNewRStyle().setVal("Hyperlink");
         run.addNewT().setStringValue(link.text());

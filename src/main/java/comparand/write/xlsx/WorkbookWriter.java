@@ -212,7 +212,7 @@ public final class WorkbookWriter implements DocumentWriter {
                     target.setCellValue(link.text());
                     var hyperlink =
                             target.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
-                    hyperlink.setAddress("'" + link.section() + "'!A1");
+                    hyperlink.setAddress("'" + link.target() + "'!A1");
                     target.setHyperlink(hyperlink);
                     target.setCellStyle(styles.link());
                 };
