@@ -50,7 +50,11 @@ public final class Comparer {
         for (int i = 0; i < answers.size(); i++) {
             var pairing = matched.pairings().get(i);
             comparisons.add(new Comparison(
-                    pairing, margin(pairing), answers.get(i), adjusted.getOrDefault(i, OptionalDouble.empty())));
+                    pairing,
+                    margin(pairing),
+                    answers.get(i),
+                    Answers.ifCompared(pairing, margin(pairing)),
+                    adjusted.getOrDefault(i, OptionalDouble.empty())));
         }
         return comparisons;
     }

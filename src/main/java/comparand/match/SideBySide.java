@@ -8,11 +8,13 @@ import comparand.metric.Role;
 import comparand.model.Circumstance;
 import comparand.model.Comparand;
 import comparand.model.ConditionVerdict;
+import comparand.model.ConditionVerdict.Latitude;
 import comparand.model.ConditionVerdict.Mark;
 import comparand.model.ConditionVerdict.Subject;
 import comparand.model.Step;
 import comparand.model.Tolerances;
 import comparand.model.library.SpreadKind;
+import comparand.stat.Interval;
 import comparand.unit.Unit;
 import java.util.ArrayList;
 import java.util.List;
@@ -138,9 +140,11 @@ final class SideBySide {
                 .flatMap(side -> side.trail().stream())
                 .anyMatch(s -> s.kind().converts()
                         && use.condition().name().equals(s.facts().get("over")));
+        var within = madeSame ? Mark.MADE_SAME : Mark.SAME;
         var mark = !mine.isReported() || !other.isReported()
                 ? Mark.NOT_REPORTED
-                : !same(use, mine, other) ? Mark.DIFFERS : madeSame ? Mark.MADE_SAME : Mark.SAME;
+                : same(use, mine, other) ? within : Mark.DIFFERS;
+        var beyond = effect(use.influence(), mine, other);
         return new ConditionVerdict(
                 Subject.CONDITION,
                 id,
@@ -151,8 +155,9 @@ final class SideBySide {
                 mine.text(),
                 other.text(),
                 use.tolerance().words(),
-                mark == Mark.DIFFERS ? effect(use.influence(), mine, other) : Effect.NOT_PREDICTABLE,
-                use.influence().because());
+                mark == Mark.DIFFERS ? beyond : Effect.NOT_PREDICTABLE,
+                use.influence().because(),
+                ends(mine).flatMap(a -> ends(other).map(b -> new Latitude(a, b, within, beyond))));
     }
 
     private static Role role(Role of, Mark mark) {
@@ -194,28 +199,26 @@ final class SideBySide {
         });
     }
 
-    private record Ends(double low, double high) {}
-
     /** A number, or the two ends of a range; nothing for words. */
-    private static Optional<Ends> ends(Circumstance c) {
+    private static Optional<Interval> ends(Circumstance c) {
         return c.fold(new Circumstance.Cases<>() {
             @Override
-            public Optional<Ends> amount(Circumstance.Amount a) {
-                return Optional.of(new Ends(a.value(), a.value()));
+            public Optional<Interval> amount(Circumstance.Amount a) {
+                return Optional.of(new Interval(a.value(), a.value()));
             }
 
             @Override
-            public Optional<Ends> between(Circumstance.Between b) {
-                return Optional.of(new Ends(b.low(), b.high()));
+            public Optional<Interval> between(Circumstance.Between b) {
+                return Optional.of(new Interval(b.low(), b.high()));
             }
 
             @Override
-            public Optional<Ends> word(Circumstance.Word w) {
+            public Optional<Interval> word(Circumstance.Word w) {
                 return Optional.empty();
             }
 
             @Override
-            public Optional<Ends> notReported() {
+            public Optional<Interval> notReported() {
                 return Optional.empty();
             }
         });

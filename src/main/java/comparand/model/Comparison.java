@@ -8,14 +8,17 @@ import java.util.OptionalDouble;
 /**
  * A pair and its answer.
  *
+ * @param ifCompared what would be answered if the two were compared whatever their conditions; for who tries other tolerances, and
+ *     never printed as an answer
  * @param adjustedP Holm's adjusted p over the family of device comparisons; empty outside of it
  */
-public record Comparison(Pairing pairing, Optional<Margin> margin, Answer answer, OptionalDouble adjustedP) {
+public record Comparison(Pairing pairing, Optional<Margin> margin, Answer answer, Answer ifCompared, OptionalDouble adjustedP) {
 
     public Comparison {
         requireNonNull(pairing, "pairing");
         requireNonNull(margin, "margin");
         requireNonNull(answer, "answer");
+        requireNonNull(ifCompared, "ifCompared");
         requireNonNull(adjustedP, "adjustedP");
     }
 }

@@ -4,6 +4,8 @@ import static java.util.Objects.requireNonNull;
 
 import comparand.metric.Effect;
 import comparand.metric.Role;
+import comparand.stat.Interval;
+import java.util.Optional;
 
 /**
  * What was found when one condition, or one respect of the definition, of the two sides was set side by side.
@@ -25,7 +27,18 @@ public record ConditionVerdict(
         String theirs,
         String tolerance,
         Effect effect,
-        String because) {
+        String because,
+        Optional<Latitude> latitude) {
+
+    /**
+     * How a verdict on a condition in numbers hangs on its tolerance.
+     *
+     * @param ours the two ends of our side, alike for a single number, in the condition's unit
+     * @param theirs the same of the other side
+     * @param within the mark where the tolerance covers the distance
+     * @param beyond what theirs does to the metric where it does not
+     */
+    public record Latitude(Interval ours, Interval theirs, Mark within, Effect beyond) {}
 
     /** What kind of thing was compared. */
     public enum Subject {
@@ -60,6 +73,23 @@ public record ConditionVerdict(
         requireNonNull(role, "role");
         requireNonNull(mark, "mark");
         requireNonNull(effect, "effect");
+        requireNonNull(latitude, "latitude");
+    }
+
+    /** A verdict that no tolerance is about. */
+    public ConditionVerdict(
+            Subject of,
+            String id,
+            String name,
+            String shortName,
+            Role role,
+            Mark mark,
+            String ours,
+            String theirs,
+            String tolerance,
+            Effect effect,
+            String because) {
+        this(of, id, name, shortName, role, mark, ours, theirs, tolerance, effect, because, Optional.empty());
     }
 
     public boolean decidesAgainst() {

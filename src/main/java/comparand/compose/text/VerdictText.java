@@ -32,7 +32,8 @@ final class VerdictText {
                 side(v, v.theirs()),
                 terms.quantity(v.tolerance()),
                 v.effect(),
-                words.term("because", v.because()));
+                words.term("because", v.because()),
+                v.latitude());
     }
 
     private String side(ConditionVerdict v, String text) {

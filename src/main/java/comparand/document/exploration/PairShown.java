@@ -60,8 +60,7 @@ public record PairShown(
      * A condition on both sides.
      *
      * @param of unit, definition, condition or label
-     * @param role decides or qualifies, where both sides report it
-     * @param ifMissing the same where one side does not
+     * @param role decides or qualifies
      * @param mark as found in the run
      * @param tolerance in words; empty where none applies
      * @param effect of theirs on the metric, if it counts as different: raises, lowers, none or not-predictable
@@ -76,7 +75,6 @@ public record PairShown(
             String name,
             String shortName,
             String role,
-            String ifMissing,
             String mark,
             String ours,
             String theirs,
