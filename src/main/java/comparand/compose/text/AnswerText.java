@@ -28,41 +28,79 @@ public final class AnswerText {
 
     /** The answer as one sentence without a full stop, for a table. */
     public String of(Comparison comparison) {
+        return sentence(comparison, comparison.answer(), new Verdicts() {
+            @Override
+            public String of(Answer.Tested tested, int decimals) {
+                return verdict(tested, decimals, comparison);
+            }
+
+            @Override
+            public String nominal(Answer.Nominal nominal) {
+                return verdict("verdict.nominal." + nominal.verdict().name(), "", "", comparison);
+            }
+        });
+    }
+
+    /**
+     * What would be said if the pair were compared, with a place in braces for each verdict: {@code verdict}, or
+     * {@code asSd} and {@code asSe} where a spread may be read in two ways and the readings say different things.
+     */
+    public String frame(Comparison comparison) {
+        return comparison.ifCompared() instanceof Answer.EitherReading either
+                ? differ(either, "{asSd}", "{asSe}", decimals(either.asSd(), comparison))
+                : sentence(comparison, comparison.ifCompared(), Verdicts.PLACES);
+    }
+
+    /** The frame of an answer that both readings of a spread give. */
+    public String frameOfBoth() {
+        return words.say("answer.either.agree", "asSd", "{asSd}");
+    }
+
+    /** What stands in an answer for its verdicts. */
+    private interface Verdicts {
+
+        Verdicts PLACES = new Verdicts() {
+            @Override
+            public String of(Answer.Tested tested, int decimals) {
+                return "{verdict}";
+            }
+
+            @Override
+            public String nominal(Answer.Nominal nominal) {
+                return "{verdict}";
+            }
+        };
+
+        String of(Answer.Tested tested, int decimals);
+
+        String nominal(Answer.Nominal nominal);
+    }
+
+    private String sentence(Comparison comparison, Answer answer, Verdicts verdicts) {
         var pairing = comparison.pairing();
-        return comparison.answer().fold(new Answer.Cases<>() {
+        return answer.fold(new Answer.Cases<>() {
             @Override
             public String tested(Answer.Tested a) {
-                return words.say("answer.tested", "verdict", verdict(a, comparison));
+                return words.say("answer.tested", "verdict", verdicts.of(a, decimals(a, comparison)));
             }
 
             @Override
             public String eitherReading(Answer.EitherReading a) {
                 // both readings with the digits of the narrower one
-                int decimals = figures.ofDifference(
-                        comparison.pairing().ours().metric(), a.asSd().interval());
+                int decimals = decimals(a.asSd(), comparison);
                 return a.agree() && a.asSd().verdict() != Verdict.NOT_SETTLED
-                        ? words.say("answer.either.agree", "asSd", verdict(a.asSd(), comparison))
-                        : words.say(
-                                "answer.either.differ",
-                                "asSd",
-                                verdict(a.asSd(), comparison),
-                                "asSe",
-                                verdict(a.asSe(), decimals, comparison),
-                                "shownSe",
-                                figures.difference(a.asSe(), decimals));
+                        ? words.say("answer.either.agree", "asSd", verdicts.of(a.asSd(), decimals))
+                        : differ(a, verdicts.of(a.asSd(), decimals), verdicts.of(a.asSe(), decimals), decimals);
             }
 
             @Override
             public String againstFigure(Answer.AgainstFigure a) {
-                return figure(a, comparison);
+                return figure(a, comparison, verdicts.of(a.taken(), decimals(a.taken(), comparison)));
             }
 
             @Override
             public String nominal(Answer.Nominal a) {
-                return words.say(
-                        "answer.nominal",
-                        "verdict",
-                        verdict("verdict.nominal." + a.verdict().name(), "", "", comparison));
+                return words.say("answer.nominal", "verdict", verdicts.nominal(a));
             }
 
             @Override
@@ -93,6 +131,21 @@ public final class AnswerText {
         });
     }
 
+    private String differ(Answer.EitherReading a, String asSd, String asSe, int decimals) {
+        return words.say(
+                "answer.either.differ",
+                "asSd",
+                asSd,
+                "asSe",
+                asSe,
+                "shownSe",
+                figures.difference(a.asSe(), decimals));
+    }
+
+    private int decimals(Answer.Tested tested, Comparison comparison) {
+        return figures.ofDifference(comparison.pairing().ours().metric(), tested.interval());
+    }
+
     private String other(Comparand theirs) {
         return theirs.isLocal()
                 ? names.brief(theirs.device())
@@ -119,8 +172,7 @@ public final class AnswerText {
 
     /** The verdict of an interval against the margin, in words. */
     public String verdict(Answer.Tested tested, Comparison comparison) {
-        int decimals = figures.ofDifference(comparison.pairing().ours().metric(), tested.interval());
-        return verdict(tested, decimals, comparison);
+        return verdict(tested, decimals(tested, comparison), comparison);
     }
 
     private String verdict(Answer.Tested tested, int decimals, Comparison comparison) {
@@ -148,12 +200,12 @@ public final class AnswerText {
                 .replace("  ", " ");
     }
 
-    private String figure(Answer.AgainstFigure a, Comparison comparison) {
+    private String figure(Answer.AgainstFigure a, Comparison comparison, String verdict) {
         var ours = comparison.pairing().ours();
         var theirs = comparison.pairing().theirs();
         int decimals = figures.of(ours, a.figure());
         var common = new String[] {
-            "verdict", verdict(a.taken(), comparison),
+            "verdict", verdict,
             "taking", words.say(isRead(theirs) ? "answer.taking.read" : "answer.taking.printed"),
             "lacking", words.say("answer.lacking." + lacking(theirs)),
             "figure", figures.withUnit(figures.number(a.figure(), figures.of(theirs, a.figure())), theirs.metric()),

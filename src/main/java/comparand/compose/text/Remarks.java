@@ -15,6 +15,7 @@ import comparand.stat.Fragility;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What belongs to an answer and stands beside it: where it would flip, rounding, the number of comparisons. */
 public final class Remarks {
@@ -56,23 +57,11 @@ public final class Remarks {
                     .flatMap(t -> flipsAt(t, comparison.margin()).map(f -> flip(f, t, metric)))
                     .ifPresent(remarks::add);
         }
-        if (comparison.answer() instanceof Answer.Nominal nominal && nominal.rounding() > 0) {
-            int decimals = figures.of(comparison.pairing().ours(), nominal.difference());
-            remarks.add(words.say(
-                    "answer.nominal.rounding",
-                    "low",
-                    figures.number(nominal.difference() - nominal.rounding(), decimals),
-                    "high",
-                    figures.number(nominal.difference() + nominal.rounding(), decimals),
-                    "unit",
-                    terms.differenceUnit(metric)));
-        }
+        remarks.addAll(ofFigures(comparison, comparison.answer()));
         precision(comparison).ifPresent(remarks::add);
-        fragility(comparison).ifPresent(remarks::add);
         volumeBasis(comparison.pairing()).ifPresent(remarks::add);
         if (comparison.pairing().standing().isCompared()) {
-            cautions(comparison.pairing()).forEach(remarks::add);
-            centres.of(comparison.pairing()).ifPresent(remarks::add);
+            remarks.addAll(ifCompared(comparison.pairing()));
         }
         if (adjustmentMatters(comparison)) {
             remarks.add(words.say(
@@ -85,27 +74,47 @@ public final class Remarks {
         return remarks;
     }
 
+    /** What an answer to a figure without spread, or of two nominal figures, hides of itself. */
+    public List<String> ofFigures(Comparison comparison, Answer answer) {
+        var metric = comparison.pairing().ours().metric();
+        if (answer instanceof Answer.Nominal nominal && nominal.rounding() > 0) {
+            int decimals = figures.of(comparison.pairing().ours(), nominal.difference());
+            return List.of(words.say(
+                    "answer.nominal.rounding",
+                    "low",
+                    figures.number(nominal.difference() - nominal.rounding(), decimals),
+                    "high",
+                    figures.number(nominal.difference() + nominal.rounding(), decimals),
+                    "unit",
+                    terms.differenceUnit(metric)));
+        }
+        return answer instanceof Answer.AgainstFigure figure
+                ? fragility(figure, metric).stream().toList()
+                : List.of();
+    }
+
+    /** What must be known of our number and of the hospitals behind it, where a pair is compared. */
+    public List<String> ifCompared(Pairing pairing) {
+        return Stream.concat(cautions(pairing).stream(), centres.of(pairing).stream()).toList();
+    }
+
     /** An answer that is open because the interval is wide tells nothing of the devices. */
     private Optional<String> precision(Comparison comparison) {
         if (!(comparison.answer() instanceof Answer.Tested t) || t.verdict() != Verdict.NOT_SETTLED) {
             return Optional.empty();
         }
-        double narrowEnough = comparison
-                .margin()
-                .map(Margin::value)
-                .orElseGet(() -> WIDE
-                        * Math.abs(
-                                comparison.pairing().theirs().summary().centre().orElse(Double.POSITIVE_INFINITY)));
+        double narrowEnough = comparison.margin().map(Margin::value).orElseGet(() -> wide(comparison.pairing()));
         return t.interval().halfWidth() > narrowEnough ? Optional.of(words.say("answer.imprecise")) : Optional.empty();
     }
 
+    /** The half-width from which, without a margin, an interval is a wide one; infinite where that cannot be said. */
+    public static double wide(Pairing pairing) {
+        return WIDE * Math.abs(pairing.theirs().summary().centre().orElse(Double.POSITIVE_INFINITY));
+    }
+
     /** A figure without spread hides its own uncertainty: how much of it would undo the answer. */
-    private Optional<String> fragility(Comparison comparison) {
-        if (!(comparison.answer() instanceof Answer.AgainstFigure a)) {
-            return Optional.empty();
-        }
+    private Optional<String> fragility(Answer.AgainstFigure a, Metric metric) {
         double hidden = Fragility.seOfFigure(a.taken().difference(), Answer.LEVEL);
-        var metric = comparison.pairing().ours().metric();
         return hidden > 0
                 ? Optional.of(words.say(
                         "answer.fragile",
@@ -124,7 +133,7 @@ public final class Remarks {
     }
 
     /** Where the reference state of a gas volume is not reported: what either would mean. */
-    private Optional<String> volumeBasis(Pairing pairing) {
+    public Optional<String> volumeBasis(Pairing pairing) {
         boolean open = !pairing.theirs().isLocal()
                 && pairing.verdicts().stream()
                         .anyMatch(v -> v.id().equals(Conditions.GAS_VOLUME_BASIS.id())

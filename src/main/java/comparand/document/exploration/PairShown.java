@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param ours name of the ladder of our value
  * @param theirs name of the ladder of the other value
  * @param converted whether unit or form were brought to ours
+ * @param means what the means rest on, for the notes of a pair that is compared
  * @param theirsShown the other value in the brackets of each standing
  * @param answer as if the two were compared
  */
@@ -40,10 +41,12 @@ public record PairShown(
         String oursShown,
         Beside theirsShown,
         List<ConditionShown> conditions,
+        List<String> means,
         AnswerShown answer) {
 
     public PairShown {
         conditions = List.copyOf(conditions);
+        means = List.copyOf(means);
     }
 
     /**
@@ -95,8 +98,8 @@ public record PairShown(
      * @param decimals of the limits in sentences
      * @param shown difference and interval as printed; empty where there is none
      * @param wide half-width from which, without a margin, an open answer is imprecise; absent where that cannot be said
-     * @param remarksFirst remarks that stand before those on precision
-     * @param remarksFixed behind them, whatever the standing
+     * @param remarksFirst remarks behind the one on the margin, where the pair is compared
+     * @param remarksFixed behind that on precision, whatever the standing
      * @param remarksIfCompared behind these, where the pair is compared
      */
     public record AnswerShown(

@@ -72,7 +72,7 @@ public record QuestionShown(
             String condition, String name, String kind, double amount, double perUnit, String unit, String words) {}
 
     /** Columns of the table of pairs, from 0. */
-    public record Columns(int theirs, int difference, int answer, int standing) {}
+    public record Columns(int theirs, int difference, int answer, int standing, int notes) {}
 
     /** A row of the list of questions, and its cells of answers beside the present device and beside what was published. */
     public record Summary(String table, int row, int present, int published) {}
