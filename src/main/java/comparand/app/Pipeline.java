@@ -2,6 +2,7 @@ package comparand.app;
 
 import comparand.check.Checker;
 import comparand.compare.Comparer;
+import comparand.compare.FewerSources;
 import comparand.compare.Scenarios;
 import comparand.compare.Unknowns;
 import comparand.compose.Commission;
@@ -12,6 +13,7 @@ import comparand.diag.Span;
 import comparand.document.publication.Publication;
 import comparand.flow.Outcome;
 import comparand.match.Matcher;
+import comparand.model.Audience;
 import comparand.model.Checked;
 import comparand.model.Compared;
 import comparand.model.Evidence;
@@ -86,7 +88,12 @@ final class Pipeline {
     static Outcome<Publication> published(DossierFile dossier, Path templates, Commission commission) {
         var compared = compared(dossier);
         return compared.then(c -> TemplateReader.read(templates)
-                .then(t -> Composer.compose(c, facts(c, t), compared.findings(), t, commission)));
+                .then(t -> Composer.compose(
+                        commission.readers().contains(Audience.PAGE) ? FewerSources.in(c) : c,
+                        facts(c, t),
+                        compared.findings(),
+                        t,
+                        commission)));
     }
 
     private static Outcome<Checked> dossier(Library library, DossierFile file) {

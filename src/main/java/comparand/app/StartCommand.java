@@ -48,7 +48,7 @@ final class StartCommand implements Callable<Integer> {
             "dossiers/example.yaml");
 
     /** What the reports of a new library contain, to be changed there. */
-    static final List<String> REPORTS = List.of("talk.yaml", "committee.yaml", "manuscript.yaml");
+    static final List<String> REPORTS = List.of("talk.yaml", "committee.yaml", "manuscript.yaml", "page.yaml");
 
     @ParentCommand
     private Main main;

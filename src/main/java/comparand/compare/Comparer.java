@@ -9,7 +9,6 @@ import comparand.model.Comparison;
 import comparand.model.Margin;
 import comparand.model.Matched;
 import comparand.model.Pairing;
-import comparand.model.Pairing.Purpose;
 import comparand.model.library.QuestionRecord;
 import comparand.stat.Holm;
 import java.util.ArrayList;
@@ -39,7 +38,7 @@ public final class Comparer {
 
     public static Outcome<Compared> compare(Matched matched) {
         var comparisons = new Comparer(matched).comparisons();
-        return Outcome.of(new Compared(matched, comparisons, Pooling.of(comparisons), List.of(), List.of()));
+        return Outcome.of(new Compared(matched, comparisons, Pooling.of(comparisons), List.of(), List.of(), List.of()));
     }
 
     private List<Comparison> comparisons() {
@@ -63,15 +62,13 @@ public final class Comparer {
         return margins.getOrDefault(pairing.ours().metric().id(), Optional.empty());
     }
 
-    /**
-     * Holm's adjustment over the family of local comparisons between a device and the one in use today, on metrics other than
-     * the primary one. Comparisons with published values answer another question, and each source stands alone.
-     */
+    /** Holm's adjustment over the family of tests. */
     private Map<Integer, OptionalDouble> adjusted(List<Answer> answers) {
+        var primary = matched.evidence().checked().dossier().primary().map(Located::value);
         var family = new ArrayList<Integer>();
         var p = new ArrayList<Double>();
         for (int i = 0; i < answers.size(); i++) {
-            if (isOfFamily(matched.pairings().get(i)) && answers.get(i) instanceof Answer.Tested tested) {
+            if (matched.pairings().get(i).isOfFamily(primary) && answers.get(i) instanceof Answer.Tested tested) {
                 family.add(i);
                 p.add(tested.difference().p());
             }
@@ -82,12 +79,6 @@ public final class Comparer {
             adjusted.put(family.get(k), OptionalDouble.of(holm.get(k)));
         }
         return adjusted;
-    }
-
-    private boolean isOfFamily(Pairing pairing) {
-        var primary = matched.evidence().checked().dossier().primary().map(Located::value);
-        return pairing.purpose() == Purpose.AGAINST_PRESENT_DEVICE
-                && !primary.equals(Optional.of(pairing.ours().metric().id()));
     }
 
     static Optional<Margin> margin(Metric metric, QuestionRecord question) {

@@ -59,7 +59,8 @@ final class Pooling {
         return c.pairing().theirs().origin().fold(p -> p.source().id(), (Origin.Local l) -> "");
     }
 
-    private static Optional<SourcesTogether> together(List<Comparison> each) {
+    /** Empty where they cannot be put together. */
+    static Optional<SourcesTogether> together(List<Comparison> each) {
         var estimates = each.stream().map(Pooling::theirs).toList();
         return Pool.of(estimates)
                 .value()

@@ -4,6 +4,7 @@ import comparand.compose.brief.Brief;
 import comparand.compose.brief.Letters;
 import comparand.compose.figure.FigureSet;
 import comparand.compose.manuscript.Manuscript;
+import comparand.compose.page.Explorable;
 import comparand.compose.results.ResultSets;
 import comparand.compose.table.EvidenceTable;
 import comparand.compose.table.Workbook;
@@ -91,6 +92,7 @@ public final class Composer {
             case COMMITTEE -> house(templates.committee().wording(), setting).map(this::committee);
             case TALK -> house(templates.talk().wording(), setting).then(this::talk);
             case SUPPLIER -> house(templates.committee().wording(), setting).map(this::letters);
+            case PAGE -> house(templates.page().wording(), setting).map(this::page);
             case MANUSCRIPT -> house(templates.manuscript().wording(), setting).map(this::manuscript);
         };
     }
@@ -122,6 +124,11 @@ public final class Composer {
         return new TalkDeck(s.run(), s.edition(), s.results(), templates)
                 .deck()
                 .map(deck -> new Publication(s.results(), List.of(), List.of(deck), List.of(), List.of()));
+    }
+
+    private Publication page(Setting s) {
+        var page = new Explorable(s.run(), s.edition(), s.results(), templates.page()).page();
+        return new Publication(s.results(), List.of(), List.of(), List.of(page), List.of());
     }
 
     private Publication manuscript(Setting s) {

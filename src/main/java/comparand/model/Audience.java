@@ -11,5 +11,7 @@ public enum Audience {
     /** Who listens to a talk, and who gives it. */
     TALK,
     /** Who writes a paper. */
-    MANUSCRIPT
+    MANUSCRIPT,
+    /** Who asks the next question: the page. */
+    PAGE
 }

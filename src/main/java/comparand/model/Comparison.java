@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
  *     never printed as an answer
  * @param adjustedP Holm's adjusted p over the family of device comparisons; empty outside of it
  */
-public record Comparison(Pairing pairing, Optional<Margin> margin, Answer answer, Answer ifCompared, OptionalDouble adjustedP) {
+public record Comparison(
+        Pairing pairing, Optional<Margin> margin, Answer answer, Answer ifCompared, OptionalDouble adjustedP) {
 
     public Comparison {
         requireNonNull(pairing, "pairing");

@@ -3,6 +3,7 @@ package comparand.model;
 import static java.util.Objects.requireNonNull;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Two comparands side by side, with what was found condition by condition.
@@ -30,6 +31,15 @@ public record Pairing(
         requireNonNull(theirs, "theirs");
         requireNonNull(standing, "standing");
         verdicts = List.copyOf(verdicts);
+    }
+
+    /**
+     * Whether its p is adjusted for the number of comparisons: a device against the one in use today, on metrics other than
+     * the primary one. Comparisons with published values answer another question, and each source stands alone.
+     */
+    public boolean isOfFamily(Optional<String> primary) {
+        return purpose == Purpose.AGAINST_PRESENT_DEVICE
+                && !primary.equals(Optional.of(ours.metric().id()));
     }
 
     public String id() {

@@ -7,6 +7,7 @@ import comparand.flow.Outcome;
 import comparand.model.template.CommitteeTemplate;
 import comparand.model.template.LookRecord;
 import comparand.model.template.ManuscriptTemplate;
+import comparand.model.template.PageTemplate;
 import comparand.model.template.TalkTemplate;
 import comparand.model.template.Templates;
 import comparand.read.yaml.Binder;
@@ -44,14 +45,16 @@ public final class TemplateReader {
         var talk = template("talk", TalkTemplate.class, TalkTemplate::template);
         var committee = template("committee", CommitteeTemplate.class, CommitteeTemplate::template);
         var manuscript = template("manuscript", ManuscriptTemplate.class, ManuscriptTemplate::template);
+        var page = template("page", PageTemplate.class, PageTemplate::template);
         talk.flatMap(TalkTemplate::look).ifPresent(this::fonts);
         talk.flatMap(TalkTemplate::slides).ifPresent(this::beside);
         committee.flatMap(CommitteeTemplate::look).ifPresent(this::fonts);
         manuscript.flatMap(ManuscriptTemplate::look).ifPresent(this::fonts);
-        return talk.isEmpty() || committee.isEmpty() || manuscript.isEmpty()
+        return talk.isEmpty() || committee.isEmpty() || manuscript.isEmpty() || page.isEmpty()
                 ? Outcome.stopped(findings)
                 : Outcome.of(
-                        new Templates(talk.get(), committee.get(), manuscript.get(), files, fingerprints), findings);
+                        new Templates(talk.get(), committee.get(), manuscript.get(), page.get(), files, fingerprints),
+                        findings);
     }
 
     private <T extends Record> Optional<T> template(String name, Class<T> type, Function<T, Located<String>> id) {

@@ -63,16 +63,14 @@ public final class PairResults {
     }
 
     private AnswerResult answer(Comparison comparison) {
+        var kind = AnswerKind.of(comparison.answer());
         var sentence = run.answers().of(comparison);
         var adjusted = ResultSets.present(comparison.adjustedP());
         return comparison.answer().fold(new Answer.Cases<>() {
             @Override
             public AnswerResult tested(Answer.Tested a) {
                 return plain(
-                        "tested",
-                        run.answers().verdict(a, comparison),
-                        Optional.of(difference(a, comparison)),
-                        Optional.empty());
+                        run.answers().verdict(a, comparison), Optional.of(difference(a, comparison)), Optional.empty());
             }
 
             @Override
@@ -81,7 +79,6 @@ public final class PairResults {
                         .ofDifference(
                                 comparison.pairing().ours().metric(), a.asSd().interval());
                 return plain(
-                        "either-reading",
                         run.answers().verdictOfBoth(a, comparison),
                         Optional.of(difference(a.asSd(), decimals, comparison)),
                         Optional.of(difference(a.asSe(), decimals, comparison)));
@@ -90,7 +87,7 @@ public final class PairResults {
             @Override
             public AnswerResult againstFigure(Answer.AgainstFigure a) {
                 return new AnswerResult(
-                        "against-figure",
+                        kind,
                         sentence,
                         run.answers().verdict(a.taken(), comparison),
                         Optional.of(difference(a.taken(), comparison)),
@@ -121,13 +118,13 @@ public final class PairResults {
                         Optional.empty(),
                         Optional.empty(),
                         run.figures().signed(a.difference(), decimals));
-                return plain("nominal", sentence, Optional.of(d), Optional.empty());
+                return plain(sentence, Optional.of(d), Optional.empty());
             }
 
             @Override
             public AnswerResult againstLimit(Answer.AgainstLimit a) {
                 return new AnswerResult(
-                        "against-limit",
+                        kind,
                         sentence,
                         sentence,
                         Optional.empty(),
@@ -142,21 +139,20 @@ public final class PairResults {
 
             @Override
             public AnswerResult events(Answer.EventCounts a) {
-                return plain("events", sentence, Optional.empty(), Optional.empty());
+                return plain(sentence, Optional.empty(), Optional.empty());
             }
 
             @Override
             public AnswerResult shown(Answer.Shown a) {
-                return plain("shown", sentence, Optional.empty(), Optional.empty());
+                return plain(sentence, Optional.empty(), Optional.empty());
             }
 
             @Override
             public AnswerResult notTestable(Answer.NotTestable a) {
-                return plain("not-testable", sentence, Optional.empty(), Optional.empty());
+                return plain(sentence, Optional.empty(), Optional.empty());
             }
 
-            private AnswerResult plain(
-                    String kind, String verdict, Optional<DifferenceResult> d, Optional<DifferenceResult> ifSe) {
+            private AnswerResult plain(String verdict, Optional<DifferenceResult> d, Optional<DifferenceResult> ifSe) {
                 return new AnswerResult(
                         kind,
                         sentence,

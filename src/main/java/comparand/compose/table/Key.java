@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /** The key to the words and signs of a document. */
-final class Key {
+public final class Key {
 
     private Key() {}
 
@@ -21,7 +21,8 @@ final class Key {
     /** What only the columns of a workbook need. */
     private static final List<String> IN_WORKBOOK = List.of("narrow", "most");
 
-    static Table ofTable(Run run, Cells cells) {
+    /** Of tables that are printed. */
+    public static Table ofTable(Run run, Cells cells) {
         return table(run, cells, SIGNS);
     }
 

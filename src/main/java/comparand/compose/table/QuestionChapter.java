@@ -5,7 +5,6 @@ import comparand.compose.text.ConditionLine;
 import comparand.compose.text.Notes;
 import comparand.compose.text.Run;
 import comparand.compose.text.SummaryText;
-import comparand.diag.Located;
 import comparand.document.Block;
 import comparand.document.Block.Column;
 import comparand.document.Block.Heading;
@@ -44,7 +43,7 @@ final class QuestionChapter {
 
     Section section() {
         var blocks = new ArrayList<Block>();
-        blocks.add(new Paragraph(lead(), Style.BODY));
+        blocks.add(new Paragraph(QuestionLead.of(run, question, metric), Style.BODY));
         var comparisons = run.comparisons(metric);
         var present = comparisons.stream()
                 .filter(c -> c.pairing().purpose() != Purpose.LOCAL_AGAINST_PUBLISHED)
@@ -70,25 +69,6 @@ final class QuestionChapter {
         var name = ConditionLine.upperFirst(run.terms().metric(metric));
         return new Section(
                 name.length() > 31 ? name.substring(0, 31) : name, name + " (" + metric.symbol() + ")" + unit, blocks);
-    }
-
-    private String lead() {
-        var better = say("better." + run.better(question, metric).name());
-        return question.margin().flatMap(m -> m.value().amount()).isPresent()
-                ? say(
-                        "margin-line",
-                        "asks",
-                        question.asks().value(),
-                        "margin",
-                        run.terms()
-                                .quantity(
-                                        question.margin().orElseThrow().value().toString())
-                                .replace(' ', '\u00a0'),
-                        "reason",
-                        question.reason().map(Located::value).orElse(say("no-reason")),
-                        "better",
-                        better)
-                : say("margin-line.none", "asks", question.asks().value(), "better", better);
     }
 
     /** Events are listed with their exact intervals, all devices together last. */

@@ -34,7 +34,7 @@ public final class ScenarioTables {
     }
 
     /** Empty where the dossier has no scenario. */
-    Optional<Section> section() {
+    public Optional<Section> section() {
         if (scenarios.isEmpty()) {
             return Optional.empty();
         }

@@ -32,7 +32,7 @@ public final class ScreeningTables {
     }
 
     /** What an evidence table says of it. */
-    Section section() {
+    public Section section() {
         return new Section(
                 say("sheet.screening"),
                 say("sheet.about.screening"),

@@ -38,7 +38,7 @@ public final class SharedTables {
         this.cells = new Cells(run);
     }
 
-    Table sources() {
+    public Table sources() {
         var columns = List.of(
                 cells.number("col.number", 5),
                 cells.text("col.reference", 60),
@@ -147,7 +147,7 @@ public final class SharedTables {
         return parts.isEmpty() ? cells.word("none") : Cell.words(String.join("; ", parts));
     }
 
-    Table findings() {
+    public Table findings() {
         var columns = List.of(
                 cells.text("col.severity", 11),
                 cells.name("col.code", 22),

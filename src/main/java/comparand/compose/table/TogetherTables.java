@@ -17,7 +17,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Tables of what several sources say together: short for the page, with every number for the sheet. */
-final class TogetherTables {
+public final class TogetherTables {
 
     /** Columns that only a pool fills. */
     private static final int POOLED = 9;
@@ -25,13 +25,13 @@ final class TogetherTables {
     private final Run run;
     private final Cells cells;
 
-    TogetherTables(Run run, Cells cells) {
+    public TogetherTables(Run run, Cells cells) {
         this.run = run;
         this.cells = cells;
     }
 
     /** Of one metric, for the page; empty where no two sources can be put together. */
-    Optional<Table> of(Metric metric, String id) {
+    public Optional<Table> of(Metric metric, String id) {
         var rows = run.compared().together().stream()
                 .filter(t -> t.ours().metric().equals(metric))
                 .map(this::brief)

@@ -21,7 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What is not known: a chapter of the evidence table, and a sheet that has all numbers of the plans. */
-final class UnknownTables {
+public final class UnknownTables {
 
     private static final int ON_PAPER = 7;
     private static final int SPREAD_DIGITS = 2;
@@ -31,14 +31,14 @@ final class UnknownTables {
     private final Cells cells;
     private final List<UnknownResult> unknowns;
 
-    UnknownTables(Run run, Cells cells, List<UnknownResult> unknowns) {
+    public UnknownTables(Run run, Cells cells, List<UnknownResult> unknowns) {
         this.run = run;
         this.cells = cells;
         this.unknowns = unknowns;
     }
 
     /** Tables by what kind of gap it is, in the order of rank. */
-    Section section() {
+    public Section section() {
         var blocks = new ArrayList<Block>();
         if (unknowns.isEmpty()) {
             blocks.add(new Paragraph(say("gaps.none"), Style.BODY));

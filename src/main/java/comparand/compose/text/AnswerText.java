@@ -133,13 +133,7 @@ public final class AnswerText {
 
     private String differ(Answer.EitherReading a, String asSd, String asSe, int decimals) {
         return words.say(
-                "answer.either.differ",
-                "asSd",
-                asSd,
-                "asSe",
-                asSe,
-                "shownSe",
-                figures.difference(a.asSe(), decimals));
+                "answer.either.differ", "asSd", asSd, "asSe", asSe, "shownSe", figures.difference(a.asSe(), decimals));
     }
 
     private int decimals(Answer.Tested tested, Comparison comparison) {

@@ -148,13 +148,17 @@ public final class Cells {
 
     /** A difference with its interval, or the difference of two nominal figures. */
     public Cell differenceInWords(Comparison c) {
-        if (c.answer() instanceof Answer.Nominal nominal) {
-            return Cell.words(run.figures()
-                    .signed(nominal.difference(), run.figures().of(c.pairing().ours(), nominal.difference())));
+        return difference(c.pairing(), c.answer()).map(Cell::words).orElseGet(this::none);
+    }
+
+    /** The same as a text, of an answer that a pair has or would have; empty where there is no difference. */
+    public Optional<String> difference(Pairing pairing, Answer answer) {
+        if (answer instanceof Answer.Nominal nominal) {
+            return Optional.of(
+                    run.figures().signed(nominal.difference(), run.figures().of(pairing.ours(), nominal.difference())));
         }
-        return AnswerText.tested(c.answer())
-                .map(t -> Cell.words(run.figures().difference(c.pairing().ours().metric(), t)))
-                .orElseGet(this::none);
+        return AnswerText.tested(answer)
+                .map(t -> run.figures().difference(pairing.ours().metric(), t));
     }
 
     /** What a pair is set beside: the source, or the other device. */

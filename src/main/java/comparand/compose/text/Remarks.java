@@ -95,7 +95,8 @@ public final class Remarks {
 
     /** What must be known of our number and of the hospitals behind it, where a pair is compared. */
     public List<String> ifCompared(Pairing pairing) {
-        return Stream.concat(cautions(pairing).stream(), centres.of(pairing).stream()).toList();
+        return Stream.concat(cautions(pairing).stream(), centres.of(pairing).stream())
+                .toList();
     }
 
     /** An answer that is open because the interval is wide tells nothing of the devices. */

@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -177,6 +179,15 @@ public final class Words {
             }
         }
         throw new IllegalArgumentException(key + " wants {" + place + "}");
+    }
+
+    /** The texts of all keys with one of these beginnings, their places left open, by key: for a page that speaks by itself. */
+    public SortedMap<String, String> under(Set<String> beginnings) {
+        var found = new TreeMap<String, String>();
+        texts.stringPropertyNames().stream()
+                .filter(key -> beginnings.stream().anyMatch(key::startsWith))
+                .forEach(key -> found.put(key, texts.getProperty(key)));
+        return found;
     }
 
     /** The keys, for a test that holds languages against each other. */

@@ -15,6 +15,7 @@ public record Templates(
         TalkTemplate talk,
         CommitteeTemplate committee,
         ManuscriptTemplate manuscript,
+        PageTemplate page,
         SortedMap<String, byte[]> files,
         SortedMap<String, String> fingerprints) {
 

@@ -10,6 +10,7 @@ import comparand.model.library.SourceRecord;
 import comparand.model.library.StudyRecord;
 import comparand.model.template.CommitteeTemplate;
 import comparand.model.template.ManuscriptTemplate;
+import comparand.model.template.PageTemplate;
 import comparand.model.template.TalkTemplate;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -37,6 +38,7 @@ public final class RecordSchema {
         schemas.put("dossier.schema.json", of(DossierRecord.class, "dossier"));
         schemas.put("talk.schema.json", of(TalkTemplate.class, "talk template"));
         schemas.put("committee.schema.json", of(CommitteeTemplate.class, "committee template"));
+        schemas.put("page.schema.json", of(PageTemplate.class, "page template"));
         schemas.put("manuscript.schema.json", of(ManuscriptTemplate.class, "manuscript template"));
         return schemas;
     }

@@ -1,0 +1,96 @@
+package comparand.compose.page;
+
+import comparand.compose.text.Cells;
+import comparand.compose.text.ConditionLine;
+import comparand.compose.text.Run;
+import comparand.document.Block.Table;
+import comparand.document.Cell;
+import comparand.document.exploration.QuestionShown.Summary;
+import comparand.metric.Metric;
+import comparand.model.Comparison;
+import comparand.model.Pairing.Purpose;
+import comparand.model.library.QuestionRecord;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** Every question on one line, with what is answered: beside the device in use today, and beside what was published. */
+final class QuestionList {
+
+    static final String TABLE = "Questions";
+
+    private static final int PRESENT = 2;
+    private static final int PUBLISHED = 3;
+    private static final Set<Purpose> BESIDE_PRESENT =
+            Set.of(Purpose.AGAINST_PRESENT_DEVICE, Purpose.STATED_AGAINST_PRESENT_DEVICE);
+
+    private final Run run;
+    private final Cells cells;
+
+    QuestionList(Run run, Cells cells) {
+        this.run = run;
+        this.cells = cells;
+    }
+
+    /** Where the answers of a question are summed up. */
+    static Summary summary(int row) {
+        return new Summary(TABLE, row, PRESENT, PUBLISHED);
+    }
+
+    Table table() {
+        var columns = List.of(
+                cells.name("col.question", 34),
+                cells.text("col.margin", 14),
+                cells.text("page.static.beside-present", 70),
+                cells.text("page.static.beside-published", 70));
+        var rows = new ArrayList<List<Cell>>();
+        run.questions().forEach((question, metric) -> rows.add(row(question, metric)));
+        return new Table(TABLE, "", columns, rows, List.of());
+    }
+
+    private List<Cell> row(QuestionRecord question, Metric metric) {
+        var comparisons = run.comparisons(metric);
+        return List.of(
+                new Cell.Link(question.asks().value(), QuestionPart.name(metric)),
+                question.margin()
+                        .flatMap(m -> m.value().amount())
+                        .map(a -> Cell.words(run.terms().margin(a.toString())))
+                        .orElseGet(() -> cells.word("margin.none")),
+                lines(comparisons.stream()
+                        .filter(c -> BESIDE_PRESENT.contains(c.pairing().purpose()))
+                        .toList()),
+                lines(comparisons.stream()
+                        .filter(c -> c.pairing().purpose() == Purpose.LOCAL_AGAINST_PUBLISHED)
+                        .toList()));
+    }
+
+    /** What is compared, each on a line; then how many are not. */
+    private Cell lines(List<Comparison> comparisons) {
+        var lines = new ArrayList<String>();
+        comparisons.stream().filter(c -> c.pairing().standing().isCompared()).forEach(c -> lines.add(line(c)));
+        int apart = comparisons.size() - lines.size();
+        if (apart > 0) {
+            lines.add(run.words().say("page.static.apart", "n", String.valueOf(apart)));
+        }
+        return lines.isEmpty() ? cells.none() : Cell.words(String.join("\n", lines));
+    }
+
+    private String line(Comparison c) {
+        var step = cells.step(c.pairing().ours());
+        return run.words()
+                .say(
+                        "page.static.line",
+                        "device",
+                        run.names().brief(c.pairing().ours().device()),
+                        "at",
+                        step.equals(cells.none()) ? "" : run.words().say("page.static.at", "step", step.shown()),
+                        "answer",
+                        ConditionLine.upperFirst(run.answers().of(c)),
+                        "locator",
+                        run.names()
+                                .locator(
+                                        c.pairing().purpose() == Purpose.AGAINST_PRESENT_DEVICE
+                                                ? c.pairing().ours()
+                                                : c.pairing().theirs()));
+    }
+}
