@@ -151,8 +151,8 @@ final class Floors {
         room("write.docx", "write", "write.figure", "write.office", "document", "document.chart")
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
-        room("write.html", "write", "write.figure", "document", "document.chart", "document.exploration")
-                .with("com.fasterxml.jackson", "javax.xml.stream");
+        room("write.html", "write.figure", "document", "document.chart", "document.exploration")
+                .with("com.fasterxml.jackson");
         room("write.text", "write", "document");
         room("write.yaml", "document.record").with("org.snakeyaml.engine");
         // floor 5

@@ -3,6 +3,7 @@ package comparand.write.figure;
 import comparand.document.chart.Chart;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
@@ -11,7 +12,7 @@ import javax.xml.stream.XMLOutputFactory;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamWriter;
 
-/** Writes a figure as SVG 1.1: text stays text, and nothing outside the file is needed to show it. */
+/** Writes a figure as SVG 1.1, a file of its own or a part of a page: text stays text, and nothing from elsewhere is needed to show it. */
 public final class SvgFigure {
 
     private static final String SVG = "http://www.w3.org/2000/svg";
@@ -35,11 +36,8 @@ public final class SvgFigure {
             xml.writeAttribute("height", number(drawing.height() / PrintWidth.POINTS_PER_MM) + "mm");
             xml.writeAttribute("viewBox", "0 0 " + number(drawing.width()) + " " + number(drawing.height()));
             xml.writeAttribute("xml:lang", language);
-            xml.writeAttribute("role", "img");
-            xml.writeAttribute("aria-labelledby", chart.id() + "-title " + chart.id() + "-desc");
             xml.writeAttribute("font-family", "'" + faces.family() + "', 'Source Sans 3', sans-serif");
-            said(xml, "title", chart.id() + "-title", chart.message());
-            said(xml, "desc", chart.id() + "-desc", chart.alternative());
+            described(xml, chart, chart.id());
             ground(xml, drawing);
             drawing.paint(new Sheet(xml));
             xml.writeEndElement();
@@ -49,6 +47,38 @@ public final class SvgFigure {
         } catch (XMLStreamException e) {
             throw new IOException("the figure " + chart.id() + " could not be written", e);
         }
+    }
+
+    /**
+     * A drawing of a chart as an element to stand within a page: without ground, size and face of its own, for the style sheet
+     * of the page gives them.
+     *
+     * @param id unique in the page
+     * @param form what the style sheet knows it by
+     */
+    public static String within(Chart chart, Drawing drawing, String id, String form) {
+        var out = new StringWriter();
+        try {
+            var xml = XMLOutputFactory.newFactory().createXMLStreamWriter(out);
+            xml.writeStartElement("svg");
+            xml.writeAttribute("class", form);
+            xml.writeAttribute("id", id);
+            xml.writeAttribute("viewBox", "0 0 " + number(drawing.width()) + " " + number(drawing.height()));
+            described(xml, chart, id);
+            drawing.paint(new Sheet(xml));
+            xml.writeEndElement();
+            xml.close();
+            return out.toString();
+        } catch (XMLStreamException e) {
+            throw new IllegalStateException("the figure " + chart.id() + " could not be written", e);
+        }
+    }
+
+    private static void described(XMLStreamWriter xml, Chart chart, String id) throws XMLStreamException {
+        xml.writeAttribute("role", "img");
+        xml.writeAttribute("aria-labelledby", id + "-title " + id + "-desc");
+        said(xml, "title", id + "-title", chart.message());
+        said(xml, "desc", id + "-desc", chart.alternative());
     }
 
     private static void said(XMLStreamWriter xml, String name, String id, String text) throws XMLStreamException {
@@ -67,7 +97,6 @@ public final class SvgFigure {
         xml.writeAttribute("fill", "#FFFFFF");
     }
 
-    /** A place on the drawing, to the hundredth of a point. */
     /** To a hundredth of a point, without idle zeros. */
     private static String number(double value) {
         long hundredths = Math.round(value * 100);

@@ -1,0 +1,145 @@
+package comparand.write.html;
+
+import comparand.document.Block.Align;
+import comparand.document.Block.Column;
+import comparand.document.Block.Table;
+import comparand.document.Cell;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Sets tables with their notes. Roles are written out, since browsers forget them when the style sheet sets a row as a card on
+ * narrow windows; there each cell shows its column's heading from {@code data-label}.
+ */
+final class TableMarkup {
+
+    /** Characters of a line; a table that wants more may be moved sideways in its frame. */
+    private static final double WIDE = 80;
+
+    /** Columns that stand beside each other on a tablet. */
+    private static final int MANY = 6;
+
+    private final Anchors anchors;
+    private final PageWords words;
+    private final Html html;
+
+    TableMarkup(Anchors anchors, PageWords words, Html html) {
+        this.anchors = anchors;
+        this.words = words;
+        this.html = html;
+    }
+
+    /** @param heading the heading that stands above it, which names a table without a caption */
+    void write(Table table, String heading) {
+        frame(table, heading);
+        var id = Anchors.of(table);
+        html.open("table", "id", id, "role", "table");
+        if (table.caption().isEmpty()) {
+            html.element("caption", heading, "class", "aside");
+        } else {
+            html.element("caption", table.caption());
+        }
+        html.line().open("thead", "role", "rowgroup").open("tr", "role", "row");
+        for (var column : table.columns()) {
+            html.element("th", column.heading(), "scope", "col", "role", "columnheader", "class", classes(column));
+        }
+        html.close().close().line().open("tbody", "role", "rowgroup").line();
+        for (int r = 0; r < table.rows().size(); r++) {
+            html.open("tr", "id", id + "-r" + r, "role", "row");
+            row(table.columns(), table.rows().get(r));
+            html.close().line();
+        }
+        html.close().close().close().line();
+        for (var note : table.notes()) {
+            html.open("p", "class", "note");
+            if (!note.mark().isEmpty()) {
+                html.element("sup", note.mark()).text(" ");
+            }
+            html.text(note.text()).close().line();
+        }
+    }
+
+    /** What can be moved sideways can be reached by keyboard, and says what it is. */
+    private void frame(Table table, String heading) {
+        double width = table.columns().stream().mapToDouble(Column::width).sum();
+        if (width <= WIDE && table.columns().size() <= MANY) {
+            html.open("div", "class", "frame");
+            return;
+        }
+        var name = words.say("page.wide-table", "table", table.caption().isEmpty() ? heading : table.caption());
+        html.open("div", "class", "frame wide", "tabindex", "0", "role", "region", "aria-label", name);
+    }
+
+    private void row(List<Column> columns, List<Cell> row) {
+        for (int c = 0; c < row.size(); c++) {
+            var column = columns.get(c);
+            var cell = row.get(c);
+            if (column.names()) {
+                html.open(
+                        "th",
+                        "scope",
+                        "row",
+                        "role",
+                        "rowheader",
+                        "data-label",
+                        column.heading(),
+                        "class",
+                        classes(column));
+            } else {
+                html.open("td", "role", "cell", "data-label", column.heading(), "class", classes(column));
+            }
+            cell.fold(new Shown());
+            if (!cell.marks().isEmpty()) {
+                html.element("sup", cell.marks());
+            }
+            html.close();
+        }
+    }
+
+    private static String classes(Column column) {
+        return column.align() == Align.RIGHT ? "r" : "l";
+    }
+
+    /** What a cell shows. Scripts put another text into the innermost element, which holds nothing but text. */
+    private final class Shown implements Cell.Cases<Html> {
+
+        @Override
+        public Html words(Cell.Words cell) {
+            var framed = cell.frame() == Cell.Words.Frame.NONE
+                    ? "v"
+                    : "v " + cell.frame().name().toLowerCase(Locale.ROOT);
+            return cell.weight() == Cell.Words.Weight.STRONG
+                    ? html.open("strong")
+                            .element("span", cell.text(), "class", framed)
+                            .close()
+                    : html.element("span", cell.text(), "class", framed);
+        }
+
+        @Override
+        public Html figure(Cell.Figure cell) {
+            return html.element("span", cell.shown(), "class", "v n");
+        }
+
+        @Override
+        public Html formula(Cell.Formula cell) {
+            return cell.result().fold(this);
+        }
+
+        @Override
+        public Html day(Cell.Day cell) {
+            return html.open("time", "datetime", cell.shown())
+                    .element("span", cell.shown(), "class", "v")
+                    .close();
+        }
+
+        @Override
+        public Html link(Cell.Link cell) {
+            var target = anchors.of(cell.target());
+            return target.isPresent()
+                    ? html.open("a", "href", "#" + target.get())
+                            .element("span", cell.text(), "class", "v")
+                            .close()
+                    : html.element("span", cell.text(), "class", "v");
+        }
+    }
+}
