@@ -46,7 +46,7 @@ final class BuildCommand implements Callable<Integer> {
             paramLabel = "READER",
             split = ",",
             description =
-                    "For whom: evidence, committee, supplier, talk, manuscript, several of them with commas, or all"
+                    "For whom: evidence, committee, supplier, talk, manuscript, page, several of them with commas, or all"
                             + " (default: all)",
             converter = Readers.Named.class)
     private List<Readers> readers = List.of(Readers.ALL);

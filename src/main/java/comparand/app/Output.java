@@ -7,6 +7,7 @@ import comparand.document.publication.Publication;
 import comparand.flow.Outcome;
 import comparand.write.DocumentWriter;
 import comparand.write.docx.TextWriter;
+import comparand.write.html.HtmlWriter;
 import comparand.write.json.ResultJson;
 import comparand.write.json.ResultSchema;
 import comparand.write.pdf.PdfDocumentWriter;
@@ -121,6 +122,14 @@ final class Output {
                 }
             }
         }
+        for (var page : publication.pages()) {
+            var writer = new HtmlWriter();
+            var name = page.document().name() + "." + writer.extension();
+            names.add(name);
+            try (var out = open(folder.resolve(name))) {
+                writer.write(page, out);
+            }
+        }
         for (var deck : publication.decks()) {
             var name = deck.name() + "." + SlideWriter.EXTENSION;
             names.add(name);
@@ -140,6 +149,7 @@ final class Output {
             case WIDE_PAGES, PAGES -> List.of(new PdfDocumentWriter());
             case LETTER -> List.of(new PlainTextWriter(), new TextWriter());
             case TEXT -> List.of(new TextWriter());
+            // such a document is written with what can be tried on it, as a page
             case SCREEN -> List.of();
         };
     }

@@ -7,6 +7,7 @@ import comparand.document.Block.Table;
 import comparand.document.Cell;
 import comparand.document.exploration.QuestionShown.Summary;
 import comparand.metric.Metric;
+import comparand.model.Answer;
 import comparand.model.Comparison;
 import comparand.model.Pairing.Purpose;
 import comparand.model.library.QuestionRecord;
@@ -76,21 +77,34 @@ final class QuestionList {
     }
 
     private String line(Comparison c) {
-        var step = cells.step(c.pairing().ours());
+        var pairing = c.pairing();
+        var locator = run.names()
+                .locator(pairing.purpose() == Purpose.AGAINST_PRESENT_DEVICE ? pairing.ours() : pairing.theirs());
+        if (c.answer() instanceof Answer.EventCounts) {
+            // such an answer names both sides
+            return run.words()
+                    .say(
+                            "page.static.line.events",
+                            "answer",
+                            ConditionLine.upperFirst(run.answers().of(c)),
+                            "locator",
+                            locator);
+        }
+        var step = cells.step(pairing.ours());
         return run.words()
                 .say(
                         "page.static.line",
                         "device",
-                        run.names().brief(c.pairing().ours().device()),
+                        run.names().brief(pairing.ours().device()),
                         "at",
                         step.equals(cells.none()) ? "" : run.words().say("page.static.at", "step", step.shown()),
+                        "difference",
+                        cells.difference(pairing, c.answer())
+                                .map(d -> run.words().say("page.static.difference", "difference", d))
+                                .orElse(""),
                         "answer",
-                        ConditionLine.upperFirst(run.answers().of(c)),
+                        run.answers().brief(c),
                         "locator",
-                        run.names()
-                                .locator(
-                                        c.pairing().purpose() == Purpose.AGAINST_PRESENT_DEVICE
-                                                ? c.pairing().ours()
-                                                : c.pairing().theirs()));
+                        locator);
     }
 }

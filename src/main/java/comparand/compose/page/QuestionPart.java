@@ -79,8 +79,7 @@ final class QuestionPart {
             blocks.add(new Heading(say("page.static.alone")));
             blocks.add(t);
         });
-        return new Section(
-                name(metric), ConditionLine.upperFirst(question.asks().value()), blocks);
+        return new Section(name(metric), ConditionLine.upperFirst(run.terms().metric(metric)), blocks);
     }
 
     /** What is compared beside what is not; where nothing is, the differences. */

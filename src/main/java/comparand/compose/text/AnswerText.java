@@ -164,6 +164,14 @@ public final class AnswerText {
                 : words.say("verdict.either");
     }
 
+    /** The verdict alone, where there is one; else the whole sentence. */
+    public String brief(Comparison comparison) {
+        var answer = comparison.answer();
+        return answer instanceof Answer.EitherReading either
+                ? verdictOfBoth(either, comparison)
+                : tested(answer).map(t -> verdict(t, comparison)).orElseGet(() -> of(comparison));
+    }
+
     /** The verdict of an interval against the margin, in words. */
     public String verdict(Answer.Tested tested, Comparison comparison) {
         return verdict(tested, decimals(tested, comparison), comparison);
