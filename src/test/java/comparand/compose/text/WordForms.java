@@ -150,6 +150,7 @@ final class WordForms {
             "request.why.",
             "letter.says.",
             "committee.",
+            "page.say.",
             "table.no-local",
             "table.no-published");
 

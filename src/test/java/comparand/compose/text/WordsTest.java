@@ -54,6 +54,7 @@ class WordsTest {
     void nothingMissing() {
         var asked = new TreeSet<>(composed());
         WordCalls.all().forEach(c -> asked.addAll(c.keys()));
+        ScriptCalls.all().forEach(c -> asked.addAll(c.keys()));
 
         assertThat(asked).hasSizeGreaterThan(150);
         assertThat(asked.stream().filter(k -> !words.containsKey(k))).isEmpty();
@@ -64,6 +65,7 @@ class WordsTest {
     void nothingToSpare() {
         var used = new HashSet<>(composed());
         WordCalls.all().forEach(c -> used.addAll(c.keys()));
+        ScriptCalls.all().forEach(c -> used.addAll(c.keys()));
 
         assertThat(words.keySet().stream().filter(k -> !used.contains(k) && !TERMS.containsKey(section(k))))
                 .isEmpty();
@@ -95,6 +97,18 @@ class WordsTest {
             }
         });
         assertThat(wrong).isEmpty();
+    }
+
+    @Test
+    @DisplayName("a script gives every text that its words have a place for, and none for which there is no place")
+    void placesAndTextsOfScripts() {
+        var calls = ScriptCalls.all().stream().filter(ScriptCalls.Call::readable).toList();
+
+        assertThat(calls).hasSizeGreaterThan(100).allSatisfy(c -> {
+            var places = c.keys().stream().flatMap(k -> places(k).stream()).collect(Collectors.toSet());
+            assertThat(c.names()).as(c.toString()).isEqualTo(places);
+        });
+        assertThat(WordForms.ENDINGS.keySet()).containsAll(ScriptCalls.beginnings());
     }
 
     @Test

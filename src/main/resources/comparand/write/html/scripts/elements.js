@@ -1,0 +1,80 @@
+/** Elements made and found. Texts are set as text and never as markup. */
+const Elements = (() => {
+  'use strict';
+
+  /**
+   * A new element.
+   *
+   * @param {string} tag
+   * @param {Object} attributes by name; `text` is its text, a function is a listener of that event, false is left out
+   * @param {...(Node|string)} children
+   */
+  function make(tag, attributes = {}, ...children) {
+    const element = document.createElement(tag);
+    for (const [name, value] of Object.entries(attributes)) {
+      if (name === 'text') {
+        element.textContent = value;
+      } else if (typeof value === 'function') {
+        element.addEventListener(name, value);
+      } else if (value !== false && value !== null && value !== undefined) {
+        element.setAttribute(name, value === true ? '' : value);
+      }
+    }
+    element.append(...children);
+    return element;
+  }
+
+  const byId = id => document.getElementById(id);
+
+  /** The part of a cell that holds its shown text; marks of notes and buttons stand beside it. */
+  const shownPart = cell => cell.querySelector('.v') || cell;
+
+  const shownText = cell => shownPart(cell).textContent.trim();
+
+  /** Touches the document only where it would read differently. */
+  function setText(element, text) {
+    if (element.textContent !== text) {
+      element.textContent = text;
+    }
+  }
+
+  function setHidden(element, hidden) {
+    if (element.hidden !== hidden) {
+      element.hidden = hidden;
+    }
+  }
+
+  /** The id of a section by its name: lower case, whatever is no letter or digit a hyphen. */
+  const slug = name => name.toLowerCase().replace(/[^a-z0-9]+/g, '-');
+
+  /** A section by its name or id; null where there is none. */
+  const section = name =>
+    byId(name) || byId('s-' + slug(name)) || byId('s-' + slug(name).replace(/^-|-$/g, ''));
+
+  /** A ladder by its name or id. */
+  const ladder = name => byId('v-' + name) || byId(name);
+
+  let made = 0;
+  const newId = beginning => beginning + '-' + (made += 1);
+
+  /** A control under its label. */
+  function field(label, control, ...more) {
+    control.id = control.id || newId('c');
+    return make('p', { class: 'field' }, make('label', { for: control.id, text: label }), ' ', control, ...more);
+  }
+
+  /** A box to tick, before its label. */
+  function tick(label, checked, change) {
+    const box = make('input', { type: 'checkbox', id: newId('c'), change: () => change(box.checked) });
+    box.checked = checked;
+    return { box, element: make('p', { class: 'tick' }, box, ' ', make('label', { for: box.id, text: label })) };
+  }
+
+  function group(legend, ...children) {
+    return make('fieldset', {}, make('legend', { text: legend }), ...children);
+  }
+
+  const button = (text, click, attributes = {}) => make('button', { type: 'button', text, click, ...attributes });
+
+  return { make, byId, shownPart, shownText, setText, setHidden, section, ladder, field, tick, group, button, newId };
+})();

@@ -1,0 +1,162 @@
+/** The page at work: one state, judged once after each change, shown where it reads differently. */
+const Explorer = (() => {
+  'use strict';
+
+  const { make, byId, group } = Elements;
+
+  /** Writes the state into the address; a new place is a step back can return from, a setting is not. */
+  function writeAddress(state, isStep) {
+    const address = '#' + Fragment.write(state);
+    if (address === location.hash || (address === '#' && location.hash === '')) {
+      return;
+    }
+    const here = address === '#' ? location.pathname + location.search : address;
+    try {
+      history[isStep ? 'pushState' : 'replaceState'](null, '', here);
+    } catch (refused) {
+      location.hash = address; // some browsers keep the history of local files to themselves
+    }
+  }
+
+  function controls(page) {
+    const say = page.say;
+    const view = ViewControl.of(page);
+    const evidence = EvidenceControl.of(page);
+    const byQuestion = new Map();
+    const place = make('div', { class: 'of-question' });
+    const choose = group(say('page.margin-and-tolerances'), make('p', { text: say('page.say.choose') }));
+    const box = byId('controls');
+    if (box !== null) {
+      box.append(make('h2', { text: say('page.controls') }), make('p', { class: 'aside', text: say('page.say.what') }),
+        make('div', { class: 'fields' }, view.element, evidence.element, place, EarlierView.of(page)));
+      box.hidden = false;
+    }
+    let shownFor = null;
+
+    function ofQuestion(question) {
+      if (!byQuestion.has(question)) {
+        byQuestion.set(question, [MarginControl.of(page, question), ToleranceControl.of(page, question)]);
+      }
+      return byQuestion.get(question);
+    }
+    return () => {
+      const { view: shown, settings } = page.state;
+      view.update(shown);
+      evidence.update(settings);
+      const at = page.data.questions.findIndex(q => q.metric === shown.question);
+      if (shownFor !== at) {
+        shownFor = at;
+        const parts = at < 0 ? [choose] : ofQuestion(page.data.questions[at]).map(c => c.element);
+        place.replaceChildren(...parts.filter(e => e !== null));
+      }
+      if (at >= 0) {
+        ofQuestion(page.data.questions[at]).forEach(c => c.update(page.now.questions[at]));
+      }
+    };
+  }
+
+  /** Tells those who listen, once a change has come to rest. */
+  function teller() {
+    const place = byId('said');
+    let waiting = 0;
+    return text => {
+      clearTimeout(waiting);
+      waiting = setTimeout(() => {
+        if (place !== null) {
+          place.textContent = text;
+        }
+      }, 300);
+    };
+  }
+
+  /** Rows of the questions that can be seen; the others are set when they are chosen. */
+  function showRows(page, tables) {
+    const count = { shown: 0, of: 0, changed: 0 };
+    const chosen = page.state.view.question;
+    tables.forEach((t, i) => {
+      if (chosen !== '' && chosen !== t.rows.question.metric) {
+        return;
+      }
+      const found = PairRows.update(page, t.rows, page.now.questions[i], page.report.questions[i]);
+      GridRows.update(page, t.grid, t.rows.rows);
+      if (t.table !== null) {
+        Tables.applySort(t.table, page.state.view.sort, page.data.run.language);
+      }
+      count.shown += found.shown;
+      count.of += found.of;
+      count.changed += found.changed;
+    });
+    return count;
+  }
+
+  /** Starts the page with the data of its report. */
+  function start(data) {
+    const say = Words.sayer(data.words);
+    const judge = Judging.judgeOf(data);
+    const report = judge(Judging.REPORT);
+    const page = { data, say, sign: data.run.decimalSign, state: Fragment.start(), report, now: report, tell: teller() };
+    const tables = data.questions.map(question => ({
+      rows: PairRows.of(page, question), grid: GridRows.of(question), table: byId('t-' + question.table),
+    }));
+    const sections = QuestionSections.of(page);
+    let refreshControls = () => {};
+    let refreshBanner = () => {};
+
+    function show(isStep) {
+      page.now = judge(page.state.settings);
+      ViewControl.apply(page.state.view);
+      const count = showRows(page, tables);
+      QuestionSections.update(page, sections, page.now, page.report);
+      refreshControls();
+      refreshBanner();
+      writeAddress(page.state, isStep);
+      return count;
+    }
+    function change(part, values) {
+      page.state = { ...page.state, [part]: { ...page.state[part], ...values } };
+      const { shown, of, changed } = show(false);
+      page.tell(say('page.say.rows', { shown: String(shown), of: String(of) }) +
+        (page.now.isReport ? '' : ' ' + say('page.say.changed-count', { changed: String(changed) })));
+    }
+    const without = (map, key, value) => {
+      const { [key]: gone, ...rest } = map;
+      return value === undefined ? rest : { ...rest, [key]: value };
+    };
+    page.setView = values => change('view', values);
+    page.setSettings = values => change('settings', values);
+    page.setMargin = (question, number) => {
+      const isReport = question.margin && question.margin.number === number;
+      change('settings', { margins: without(page.state.settings.margins, question.metric, isReport ? undefined : number) });
+    };
+    page.setTolerance = (key, amount) =>
+      change('settings', { tolerances: without(page.state.settings.tolerances, key, amount) });
+    page.reset = () => change('settings', Fragment.start().settings);
+    page.goTo = id => {
+      if (Ladders.reveal(page, id)) {
+        page.state = { ...page.state, view: { ...page.state.view, at: id } };
+        writeAddress(page.state, true);
+      }
+    };
+
+    /** An ordinary anchor moves the reader and leaves the settings. */
+    function readAddress() {
+      const text = location.hash.slice(1);
+      const state = Fragment.read(text, data);
+      page.state = state === null ? { ...page.state, view: { ...page.state.view, at: decodeURIComponent(text) } } : state;
+      show(false);
+      if (page.state.view.at !== '') {
+        Ladders.reveal(page, page.state.view.at);
+      }
+    }
+    tables.forEach(t => t.table !== null && t.rows.rows.length > 0 && Tables.addSorting(page, t.table));
+    document.querySelectorAll('table[id^="t-"]').forEach(table => table.tHead !== null && Tables.addDownload(page, table));
+    refreshControls = controls(page);
+    refreshBanner = Banner.of(page);
+    Ladders.follow(page);
+    window.addEventListener('popstate', readAddress);
+    readAddress();
+    return page;
+  }
+
+  return { start };
+})();

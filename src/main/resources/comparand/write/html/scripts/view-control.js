@@ -1,0 +1,73 @@
+/** What is shown: a question, a device, what stands beside it, words to filter by; and how it is shown. */
+const ViewControl = (() => {
+  'use strict';
+
+  const { make, field, tick, group } = Elements;
+
+  function choice(label, entries, change) {
+    const select = make('select', {}, ...entries.map(([value, text]) => make('option', { value, text })));
+    select.addEventListener('change', () => change(select.value));
+    return { select, element: field(label, select) };
+  }
+
+  /** Sources by their references, and the kinds of pairs that have none. */
+  function besides(page) {
+    const say = page.say;
+    const pairs = page.data.questions.flatMap(q => q.pairs);
+    const local = {
+      'against-present-device': say('page.beside.present'),
+      'within-centre': say('page.beside.centre'),
+      'stated-against-present-device': say('page.beside.stated'),
+      'local-against-published': say('page.beside.published'),
+    };
+    const purposes = [...new Set(pairs.filter(p => !p.source).map(p => p.purpose))];
+    const used = new Set(pairs.map(p => p.source));
+    return [
+      ['', say('page.beside.all')],
+      ...purposes.map(p => [p, local[p] || p]),
+      ...page.data.sources.filter(s => used.has(s.id)).map(s => [s.id, s.number + ' ' + s.reference]),
+    ];
+  }
+
+  function of(page) {
+    const say = page.say;
+    const question = choice(say('page.question'),
+      [['', say('page.question.all')], ...page.data.questions.map(q => [q.metric, q.name])], value => page.setView({ question: value }));
+    const device = choice(say('page.device'),
+      [['', say('page.device.all')], ...page.data.devices.map(d => [d.id, d.name])], value => page.setView({ device: value }));
+    const beside = choice(say('page.beside'), besides(page), value => page.setView({ beside: value }));
+    const filter = make('input', { type: 'search' });
+    let waiting = 0;
+    filter.addEventListener('input', () => {
+      clearTimeout(waiting);
+      waiting = setTimeout(() => page.setView({ filter: filter.value }), 120);
+    });
+    const grey = tick(say('page.grey'), false, on => page.setView({ grey: on }));
+    const large = tick(say('page.large'), false, on => page.setView({ large: on }));
+    const element = group(say('page.view.title'), question.element, device.element, beside.element,
+      field(say('page.filter'), filter), grey.element, large.element);
+
+    function update(view) {
+      question.select.value = view.question;
+      device.select.value = view.device;
+      beside.select.value = view.beside;
+      if (document.activeElement !== filter) {
+        filter.value = view.filter;
+      }
+      grey.box.checked = view.grey;
+      large.box.checked = view.large;
+    }
+    return { element, update };
+  }
+
+  /** Greyscale and larger text hold for the whole page. */
+  function apply(view) {
+    const root = document.documentElement;
+    root.classList.toggle('grey', view.grey);
+    root.classList.toggle('large', view.large);
+    root.style.filter = view.grey ? 'grayscale(1)' : '';
+    root.style.fontSize = view.large ? '125%' : '';
+  }
+
+  return { of, apply };
+})();
