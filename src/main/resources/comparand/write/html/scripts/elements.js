@@ -67,11 +67,11 @@ const Elements = (() => {
   function tick(label, checked, change) {
     const box = make('input', { type: 'checkbox', id: newId('c'), change: () => change(box.checked) });
     box.checked = checked;
-    return { box, element: make('p', { class: 'tick' }, box, ' ', make('label', { for: box.id, text: label })) };
+    return { box, element: make('p', { class: 'field chosen' }, box, ' ', make('label', { for: box.id, text: label })) };
   }
 
   function group(legend, ...children) {
-    return make('fieldset', {}, make('legend', { text: legend }), ...children);
+    return make('fieldset', { class: 'controls' }, make('legend', { text: legend }), ...children);
   }
 
   const button = (text, click, attributes = {}) => make('button', { type: 'button', text, click, ...attributes });
