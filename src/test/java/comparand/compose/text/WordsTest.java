@@ -102,7 +102,8 @@ class WordsTest {
     @Test
     @DisplayName("a script gives every text that its words have a place for, and none for which there is no place")
     void placesAndTextsOfScripts() {
-        var calls = ScriptCalls.all().stream().filter(ScriptCalls.Call::readable).toList();
+        var calls =
+                ScriptCalls.all().stream().filter(ScriptCalls.Call::readable).toList();
 
         assertThat(calls).hasSizeGreaterThan(100).allSatisfy(c -> {
             var places = c.keys().stream().flatMap(k -> places(k).stream()).collect(Collectors.toSet());

@@ -70,8 +70,10 @@ const Elements = (() => {
     return { box, element: make('p', { class: 'field chosen' }, box, ' ', make('label', { for: box.id, text: label })) };
   }
 
-  function group(legend, ...children) {
-    return make('fieldset', { class: 'controls' }, make('legend', { text: legend }), ...children);
+  /** Controls under one heading. No fieldset: that is as wide as its widest choice, however narrow the window. */
+  function group(name, ...children) {
+    const heading = make('h3', { id: newId('g'), text: name });
+    return make('div', { role: 'group', class: 'controls', 'aria-labelledby': heading.id }, heading, ...children);
   }
 
   const button = (text, click, attributes = {}) => make('button', { type: 'button', text, click, ...attributes });
