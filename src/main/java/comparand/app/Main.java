@@ -43,6 +43,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
         subcommands = {
             CheckCommand.class,
             BuildCommand.class,
+            ShowCommand.class,
             TraceCommand.class,
             PlanCommand.class,
             RequestsCommand.class,

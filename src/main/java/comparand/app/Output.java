@@ -1,5 +1,6 @@
 package comparand.app;
 
+import comparand.compose.page.Explorable;
 import comparand.diag.Diagnostic;
 import comparand.diag.Span;
 import comparand.document.Document;
@@ -36,6 +37,9 @@ import java.util.Objects;
 final class Output {
 
     static final String RESULTS = "results.json";
+    /** The page, where it is among the outputs. */
+    static final String PAGE = Explorable.NAME + "." + HtmlWriter.EXTENSION;
+
     private static final String SCHEMA = "results.schema.json";
 
     private Output() {}
@@ -123,11 +127,10 @@ final class Output {
             }
         }
         for (var page : publication.pages()) {
-            var writer = new HtmlWriter();
-            var name = page.document().name() + "." + writer.extension();
+            var name = page.document().name() + "." + HtmlWriter.EXTENSION;
             names.add(name);
             try (var out = open(folder.resolve(name))) {
-                writer.write(page, out);
+                new HtmlWriter().write(page, out);
             }
         }
         for (var deck : publication.decks()) {

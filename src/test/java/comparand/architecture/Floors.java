@@ -108,6 +108,7 @@ final class Floors {
                 "compose.results",
                 "compose.table",
                 "compose.figure",
+                "model.template",
                 "document",
                 "document.chart",
                 "document.exploration",

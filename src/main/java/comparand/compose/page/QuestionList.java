@@ -91,20 +91,24 @@ final class QuestionList {
                             locator);
         }
         var step = cells.step(pairing.ours());
-        return run.words()
-                .say(
-                        "page.static.line",
-                        "device",
-                        run.names().brief(pairing.ours().device()),
-                        "at",
-                        step.equals(cells.none()) ? "" : run.words().say("page.static.at", "step", step.shown()),
-                        "difference",
-                        cells.difference(pairing, c.answer())
-                                .map(d -> run.words().say("page.static.difference", "difference", d))
-                                .orElse(""),
-                        "answer",
-                        run.answers().brief(c),
-                        "locator",
-                        locator);
+        var device = run.names().brief(pairing.ours().device());
+        var at = step.equals(cells.none()) ? "" : run.words().say("page.static.at", "step", step.shown());
+        var answer = run.answers().brief(c);
+        return cells.difference(pairing, c.answer())
+                .map(d -> run.words()
+                        .say(
+                                "page.static.line.tested",
+                                "device",
+                                device,
+                                "at",
+                                at,
+                                "difference",
+                                d,
+                                "answer",
+                                answer,
+                                "locator",
+                                locator))
+                .orElseGet(() -> run.words()
+                        .say("page.static.line", "device", device, "at", at, "answer", answer, "locator", locator));
     }
 }

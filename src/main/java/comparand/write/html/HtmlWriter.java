@@ -10,9 +10,7 @@ import java.nio.charset.StandardCharsets;
 public final class HtmlWriter {
 
     /** File name ending, without the dot. */
-    public String extension() {
-        return "html";
-    }
+    public static final String EXTENSION = "html";
 
     public void write(Page page, OutputStream out) throws IOException {
         var document = page.document();
