@@ -48,6 +48,7 @@ final class Explored {
             "comparable.",
             "qualifies.",
             "not-applicable",
+            "stated.within",
             "not-reported");
 
     private final Run run;

@@ -9,7 +9,38 @@ final class Scripts {
     private static final String FOLDER = "scripts/";
 
     /** In this order: a file uses what stands in those before it; the last starts the page. */
-    private static final List<String> FILES = List.of();
+    private static final List<String> FILES = List.of(
+            "rounding.js",
+            "words.js",
+            "verdict.js",
+            "margins.js",
+            "holm.js",
+            "tolerance.js",
+            "standing.js",
+            "sentences.js",
+            "judging.js",
+            "fragment.js",
+            "differences.js",
+            "earlier.js",
+            "csv.js",
+            "copied-row.js",
+            "elements.js",
+            "dialogs.js",
+            "why-dialog.js",
+            "strip.js",
+            "pair-rows.js",
+            "grid-rows.js",
+            "tables.js",
+            "margin-control.js",
+            "tolerance-control.js",
+            "view-control.js",
+            "evidence-control.js",
+            "banner.js",
+            "earlier-view.js",
+            "question-sections.js",
+            "ladders.js",
+            "explorer.js",
+            "start.js");
 
     private Scripts() {}
 

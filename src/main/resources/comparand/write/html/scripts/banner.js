@@ -34,6 +34,11 @@ const Banner = (() => {
       }
       setHidden(place, differences.length === 0);
       setHidden(tools, differences.length === 0);
+      // where the banner stays in sight, nothing that is scrolled to hides behind it
+      const height = getComputedStyle(place).position === 'sticky' ? place.offsetHeight + 'px' : '';
+      if (document.documentElement.style.scrollPaddingTop !== height) {
+        document.documentElement.style.scrollPaddingTop = height;
+      }
     };
   }
 

@@ -2,11 +2,9 @@
 const CopiedRow = (() => {
   'use strict';
 
-  const SIGN = { SAME: '=', MADE_SAME: '≈', DIFFERS: '≠', NOT_REPORTED: '?', NOT_APPLICABLE: '·' };
-
   /** One condition of the line, as printed: ours before the bar, theirs behind it. */
   function item(c) {
-    const mark = c.shortName + ' ' + SIGN[c.mark];
+    const mark = c.shortName + ' ' + Standing.SIGN[c.mark];
     if (c.mark === 'DIFFERS') {
       return mark + ' (' + c.ours + ' | ' + c.theirs + ')';
     }

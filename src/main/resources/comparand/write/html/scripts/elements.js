@@ -67,11 +67,13 @@ const Elements = (() => {
   function tick(label, checked, change) {
     const box = make('input', { type: 'checkbox', id: newId('c'), change: () => change(box.checked) });
     box.checked = checked;
-    return { box, element: make('p', { class: 'tick' }, box, ' ', make('label', { for: box.id, text: label })) };
+    return { box, element: make('p', { class: 'field chosen' }, box, ' ', make('label', { for: box.id, text: label })) };
   }
 
-  function group(legend, ...children) {
-    return make('fieldset', {}, make('legend', { text: legend }), ...children);
+  /** Controls under one heading. No fieldset: that is as wide as its widest choice, however narrow the window. */
+  function group(name, ...children) {
+    const heading = make('h3', { id: newId('g'), text: name });
+    return make('div', { role: 'group', class: 'controls', 'aria-labelledby': heading.id }, heading, ...children);
   }
 
   const button = (text, click, attributes = {}) => make('button', { type: 'button', text, click, ...attributes });

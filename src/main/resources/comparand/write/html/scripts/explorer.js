@@ -28,7 +28,7 @@ const Explorer = (() => {
     const box = byId('controls');
     if (box !== null) {
       box.append(make('h2', { text: say('page.controls') }), make('p', { class: 'aside', text: say('page.say.what') }),
-        make('div', { class: 'fields' }, view.element, evidence.element, place, EarlierView.of(page)));
+        make('div', {}, view.element, evidence.element, place, EarlierView.of(page)));
       box.hidden = false;
     }
     let shownFor = null;
@@ -78,7 +78,7 @@ const Explorer = (() => {
         return;
       }
       const found = PairRows.update(page, t.rows, page.now.questions[i], page.report.questions[i]);
-      GridRows.update(page, t.grid, t.rows.rows);
+      GridRows.update(t.grid, t.rows.rows);
       if (t.table !== null) {
         Tables.applySort(t.table, page.state.view.sort, page.data.run.language);
       }

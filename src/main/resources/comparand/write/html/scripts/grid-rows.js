@@ -4,9 +4,11 @@ const GridRows = (() => {
 
   const { byId, shownPart, setText, setHidden } = Elements;
 
-  /** What stands in a cell whose mark is not that of the report: the mark in words, and both sides where they differ. */
-  function textOf(say, c) {
-    return c.mark === 'DIFFERS' ? say('mark.DIFFERS') + ' (' + c.ours + ' | ' + c.theirs + ')' : say('mark.' + c.mark);
+  /** The mark with both sides, or the one they share; in brackets where it is not held against the comparison. */
+  function textOf(c) {
+    const sides = c.ours === c.theirs ? c.ours : c.ours + ' | ' + c.theirs;
+    const text = Standing.SIGN[c.mark] + ' ' + (sides.trim() === '' ? '1' : sides);
+    return c.role === 'qualifies' ? '(' + text + ')' : text;
   }
 
   /** The rows of the grid of a question; none where the document has no such table. */
@@ -20,7 +22,7 @@ const GridRows = (() => {
     return at < 0 ? undefined : row.element.cells[grid.question.gridFirst + at];
   }
 
-  function setCell(grid, say, row, now, report) {
+  function setCell(grid, row, now, report) {
     const cell = cellOf(grid, row, now.id);
     if (cell === undefined) {
       return;
@@ -31,13 +33,13 @@ const GridRows = (() => {
       grid.set.set(part, part.textContent);
     }
     if (grid.set.has(part)) {
-      setText(part, isChanged ? textOf(say, now) : grid.set.get(part));
+      setText(part, isChanged ? textOf(now) : grid.set.get(part));
       cell.classList.toggle('changed', isChanged);
     }
   }
 
   /** @param {Array} rows those of the table of pairs, with what they are judged to be and whether they are shown */
-  function update(page, grid, rows) {
+  function update(grid, rows) {
     const shown = new Map(rows.map(r => [r.pair.row, r]));
     for (const row of grid.rows) {
       const pairRow = shown.get(row.pair.row);
@@ -48,7 +50,7 @@ const GridRows = (() => {
       const { conditions } = pairRow.judged;
       // the conditions of the report themselves, where no tolerance was changed, now or before
       if (conditions !== row.pair.conditions || row.touched) {
-        conditions.forEach((c, i) => setCell(grid, page.say, row, c, row.pair.conditions[i]));
+        conditions.forEach((c, i) => setCell(grid, row, c, row.pair.conditions[i]));
         row.touched = true;
       }
     }

@@ -88,7 +88,7 @@ const MarginControl = (() => {
       'aria-label': say('page.margin.reset-label'),
     });
     const list = make('ol', { class: 'flips' });
-    const where = make('details', { class: 'flips' }, make('summary', { text: say('page.flip.title') }), list);
+    const where = make('details', { class: 'where' }, make('summary', { text: say('page.flip.title') }), list);
     let now = null;
     const fill = () => {
       if (where.open && now !== null) {

@@ -10,7 +10,7 @@ const PairRows = (() => {
       return null;
     }
     const cells = {};
-    for (const name of ['theirs', 'difference', 'answer', 'standing']) {
+    for (const name of ['theirs', 'difference', 'answer', 'standing', 'notes']) {
       const cell = element.cells[question.columns[name]];
       cells[name] = { cell, part: shownPart(cell), report: shownPart(cell).textContent, marks: cell.querySelector('sup') };
     }
@@ -53,7 +53,7 @@ const PairRows = (() => {
   function setWhy(page, row, compared) {
     if (row.why === null && !compared) {
       row.why = button(page.say('page.why.button'), () => WhyDialog.open(page, row.judged), {
-        class: 'why', 'aria-haspopup': 'dialog', 'aria-label': page.say('page.why.label', { row: nameOf(row.pair) }),
+        class: 'ask', 'aria-haspopup': 'dialog', 'aria-label': page.say('page.why.label', { row: nameOf(row.pair) }),
       });
       row.cells.theirs.cell.append(' ', row.why);
     }
@@ -75,20 +75,20 @@ const PairRows = (() => {
     }
   }
 
-  /** The word that goes with a changed row, and the remarks its new answer has. */
-  function setNoted(page, row, judged, report, isChanged, isReport) {
+  /** The words that go with a changed row, so that no colour has to carry it. */
+  function setNoted(page, row, report, isChanged) {
     row.element.classList.toggle('changed', isChanged);
-    if (row.noted === null && isReport) {
-      return;
+    if (row.noted === null && isChanged) {
+      row.noted = make('p', { class: 'aside noted' });
+      row.cells.answer.cell.append(row.noted);
     }
-    if (row.noted === null) {
-      row.noted = make('span', { class: 'noted' });
-      row.cells.answer.cell.append(' ', row.noted);
+    if (row.noted !== null) {
+      setText(row.noted, isChanged ? page.say('page.say.changed', { report: Words.upperFirst(report.sentence) }) : '');
+      setHidden(row.noted, !isChanged);
     }
-    const changed = isChanged ? page.say('page.say.changed', { report: Words.upperFirst(report.sentence) }) : '';
-    setText(row.noted, isReport ? '' : [changed, ...judged.remarks.map(r => r + '.')].filter(t => t !== '').join(' '));
-    setHidden(row.noted, row.noted.textContent === '');
   }
+
+  const notesOf = (page, judged) => Sentences.notes(page.say, judged).join(' ') || page.say('not-applicable');
 
   /** Sets one row; nothing is touched that would read the same. */
   function setRow(page, row, judged, report, margin, reach) {
@@ -102,8 +102,9 @@ const PairRows = (() => {
       setCell(row.cells.theirs, judged.theirs, judged.theirs === report.theirs);
       setCell(row.cells.difference, judged.difference || page.say('not-applicable'), judged.compared === report.compared);
       setCell(row.cells.answer, Words.upperFirst(judged.sentence), isReport);
+      setCell(row.cells.notes, notesOf(page, judged), isReport && judged.remarks.join() === report.remarks.join());
       setCell(row.cells.standing, page.say('standing.' + judged.standing), judged.standing === report.standing);
-      setNoted(page, row, judged, report, judged.key !== report.key, isReport && judged.remarks.join() === report.remarks.join());
+      setNoted(page, row, report, judged.key !== report.key);
       setWhy(page, row, judged.compared);
     }
     setStrip(row, judged, margin, reach);

@@ -4,6 +4,9 @@ const QuestionSections = (() => {
 
   const { make, byId, section, setHidden, setText } = Elements;
 
+  /** More changed answers than these are counted, and not listed. */
+  const LISTED = 8;
+
   /** Sources together, where the sentences of the choice made are put; behind the table of the pool. */
   function poolPlaces(question) {
     return question.pools.map(pool => {
@@ -20,7 +23,7 @@ const QuestionSections = (() => {
     const row = byId('t-' + question.summary.table + '-r' + question.summary.row);
     const note = column => {
       const cell = row === null ? undefined : row.cells[column];
-      const text = make('span', { class: 'noted', hidden: true });
+      const text = make('pre', { class: 'noted', hidden: true });
       if (cell !== undefined) {
         cell.append(' ', text);
       }
@@ -47,13 +50,15 @@ const QuestionSections = (() => {
 
   /** How many of the answers in a cell of the list of questions are other ones now. */
   function setSummary(page, note, pairs, reports) {
-    const changed = pairs.filter(j => !j.leftOut && j.key !== reports.get(j.pair).key).length;
     const out = pairs.filter(j => j.leftOut).length;
+    const now = pairs.filter(j => !j.leftOut && j.key !== reports.get(j.pair).key);
+    const changed = now.length;
     const texts = [
       ...(changed > 0 ? [page.say('page.say.summary-changed', { changed: String(changed), of: String(pairs.length) })] : []),
+      ...(changed <= LISTED ? now.map(j => PairRows.nameOf(j.pair) + ': ' + j.sentence) : []),
       ...(out > 0 ? [page.say('page.say.summary-out', { out: String(out), of: String(pairs.length) })] : []),
     ];
-    setText(note.text, texts.join(' '));
+    setText(note.text, texts.join('\n'));
     setHidden(note.text, texts.length === 0);
     if (note.cell !== undefined) {
       note.cell.classList.toggle('changed', texts.length > 0);

@@ -151,6 +151,18 @@ const Sentences = (() => {
       : a.remarksFixed.slice();
   }
 
+  /**
+   * What a reader would ask next: expected directions, what is not held against the pair, and the remarks; each with its full
+   * stop.
+   */
+  function notes(say, judged) {
+    const { pair, conditions } = judged;
+    const compared = judged.compared
+      ? [...qualifiers(say, conditions), ...pair.means.map(m => m + '.')]
+      : [];
+    return [...distortions(say, pair, conditions), ...compared, ...judged.remarks.map(r => r + '.')];
+  }
+
   /** That the direction is not clear once the number of comparisons is allowed for; nothing where it is, or never was. */
   function adjusted(say, pair, p, family, sign) {
     const reading = pair.answer.readings[0];
@@ -159,5 +171,5 @@ const Sentences = (() => {
       : [];
   }
 
-  return { answer, shown, why, toMakeComparable, distortions, qualifiers, remarks, adjusted, agree };
+  return { answer, shown, why, toMakeComparable, distortions, qualifiers, remarks, notes, adjusted, agree };
 })();

@@ -2,6 +2,9 @@
 const Standing = (() => {
   'use strict';
 
+  /** The signs of the marks in condition lines. */
+  const SIGN = Object.freeze({ SAME: '=', MADE_SAME: '≈', DIFFERS: '≠', NOT_REPORTED: '?', NOT_APPLICABLE: '·' });
+
   const decidesAgainst = c => c.role === 'decides' && (c.mark === 'DIFFERS' || c.mark === 'NOT_REPORTED');
 
   /**
@@ -51,5 +54,5 @@ const Standing = (() => {
       : { CONDITIONS_DIFFER: 'differs', NOT_REPORTED: 'asked', DIFFERENT_QUANTITY: 'quantity' }[standing];
   }
 
-  return { mark, of, isCompared, bracket, decidesAgainst };
+  return { SIGN, mark, of, isCompared, bracket, decidesAgainst };
 })();

@@ -63,10 +63,8 @@ const ViewControl = (() => {
   /** Greyscale and larger text hold for the whole page. */
   function apply(view) {
     const root = document.documentElement;
-    root.classList.toggle('grey', view.grey);
-    root.classList.toggle('large', view.large);
-    root.style.filter = view.grey ? 'grayscale(1)' : '';
-    root.style.fontSize = view.large ? '125%' : '';
+    root.toggleAttribute('data-grey', view.grey);
+    root.toggleAttribute('data-large', view.large);
   }
 
   return { of, apply };
