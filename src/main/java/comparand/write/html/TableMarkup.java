@@ -118,7 +118,8 @@ final class TableMarkup {
     }
 
     private static String classes(Table table, int column) {
-        return (table.columns().get(column).align() == Align.RIGHT ? "r" : "l") + onScreen(table, column);
+        var of = table.columns().get(column);
+        return (of.align() == Align.RIGHT ? "r" : "l") + (of.names() ? " name" : "") + onScreen(table, column);
     }
 
     private static String onScreen(Table table, int column) {
