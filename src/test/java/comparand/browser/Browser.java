@@ -36,12 +36,16 @@ public final class Browser implements AutoCloseable {
     private final Chromium driver;
     private final Path profile;
     private final Path downloads;
+    private boolean scripts = true;
 
     private Browser(Path folder) throws IOException {
         profile = Files.createDirectory(folder.resolve("profile"));
         downloads = Files.createDirectory(folder.resolve("downloads"));
         driver = Chromium.start(profile);
         size(1280, 900);
+        driver.command(
+                "Browser.grantPermissions",
+                Map.of("permissions", List.of("clipboardReadWrite", "clipboardSanitizedWrite")));
         driver.command(
                 "Browser.setDownloadBehavior",
                 Map.of(
@@ -72,6 +76,17 @@ public final class Browser implements AutoCloseable {
         return open(file, "");
     }
 
+    /** Lays the whole page out at once, the parts below the window too, which a browser else puts off until they are near. */
+    public Browser whole() {
+        return styled("* {content-visibility: visible !important}");
+    }
+
+    /** Adds rules of style, as a reader may; the page's own policy does not bind a reader. */
+    public Browser styled(String rules) {
+        run("const s = new CSSStyleSheet(); s.replaceSync(arguments[0]); document.adoptedStyleSheets.push(s)", rules);
+        return settle();
+    }
+
     /** Sets the size of the window in CSS pixels. */
     public Browser size(int width, int height) {
         driver.command(
@@ -88,8 +103,15 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
+    /** Whether the page is set as for paper. */
+    public Browser paper(boolean paper) {
+        driver.command("Emulation.setEmulatedMedia", Map.of("media", paper ? "print" : ""));
+        return this;
+    }
+
     /** Whether scripts of a page opened from now on run. */
     public Browser scripts(boolean run) {
+        scripts = run;
         driver.command("Emulation.setScriptExecutionDisabled", Map.of("value", !run));
         return this;
     }
@@ -131,6 +153,21 @@ public final class Browser implements AutoCloseable {
         return String.valueOf(driver.executeAsyncScript(script, arguments));
     }
 
+    /** The text of an element as a reader sees it, blanks and line ends folded. */
+    public String shown(String selector) {
+        return folded(text("document.querySelector(arguments[0]).innerText", selector));
+    }
+
+    /** The text of an element whether it is shown or folded away, blanks and line ends folded. */
+    public String content(String selector) {
+        return folded(text("document.querySelector(arguments[0]).textContent", selector));
+    }
+
+    /** Blanks of every kind and line ends as single blanks. */
+    static String folded(String text) {
+        return text.replaceAll("[\\s\u00a0\u202f\u2009]+", " ").strip();
+    }
+
     public WebElement find(String selector) {
         return driver.findElement(By.cssSelector(selector));
     }
@@ -149,6 +186,9 @@ public final class Browser implements AutoCloseable {
 
     /** Until two frames have been painted, so that what the page does later than at once is done too. */
     public Browser settle() {
+        if (!scripts) {
+            return this; // nothing is done later where nothing runs
+        }
         later("const done = arguments[arguments.length - 1];"
                 + "setTimeout(() => requestAnimationFrame(() => requestAnimationFrame(() => done('')), 0), 250);");
         return this;
@@ -180,7 +220,7 @@ public final class Browser implements AutoCloseable {
         var pdf = driver.command("Page.printToPDF", Map.of("printBackground", true, "preferCSSPageSize", true));
         var bytes = Base64.getDecoder().decode(requireNonNull(pdf.get("data")).toString());
         try (var document = Loader.loadPDF(bytes)) {
-            return new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " ");
+            return folded(new PDFTextStripper().getText(document));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -80,7 +80,9 @@ public final class Explorable {
                 sections.add(section("sheet.tolerances", "sheet.about.tolerances", shared.tolerancesByMetric()));
             case FINDINGS -> sections.add(section("sheet.findings", "table.findings", shared.findings()));
             case TRAIL -> sections.add(new Section("trail", say("sheet.trail"), trail()));
-            case KEY -> sections.add(section("page.static.key", "table.reading", Key.ofTable(run, cells)));
+            case KEY ->
+                sections.add(
+                        new Section(say("page.static.key"), say("table.reading"), List.of(Key.ofTable(run, cells))));
         }
     }
 

@@ -80,7 +80,7 @@ final class Explored {
                         edition.language(),
                         run.words().decimalSign(),
                         edition.marks(),
-                        run.words().say("page.static.rider")),
+                        run.words().say("page.say.rider")),
                 run.words().under(WORDS),
                 results.sources().stream()
                         .map(s -> new SourceShown(s.id(), s.number(), s.reference()))

@@ -63,12 +63,12 @@ final class QuestionPart {
         graphs(blocks);
         var comparisons = run.comparisons(metric);
         if (comparisons.isEmpty()) {
-            blocks.add(new Paragraph(say("page.static.no-pairs"), Style.BODY));
+            blocks.add(new Paragraph(say("page.say.no-pairs"), Style.BODY));
         } else {
             blocks.add(new Heading(say("page.static.pairs")));
             blocks.add(new PairTable(run, cells, ladders, metric).table(table("Pairs", metric), comparisons));
             blocks.add(new Heading(say("page.static.grid")));
-            blocks.add(new Paragraph(say("page.static.grid.lead"), Style.SMALL));
+            blocks.add(new Paragraph(say("page.say.grid"), Style.SMALL));
             blocks.add(new ConditionGrid(run, cells, comparisons).table(table("Grid", metric)));
         }
         new TogetherTables(run, cells).of(metric, table("Together", metric)).ifPresent(t -> {

@@ -64,6 +64,7 @@ public final class SvgFigure {
             xml.writeAttribute("class", form);
             xml.writeAttribute("id", id);
             xml.writeAttribute("viewBox", "0 0 " + number(drawing.width()) + " " + number(drawing.height()));
+            xml.writeAttribute("preserveAspectRatio", "xMinYMin");
             described(xml, chart, id);
             drawing.paint(new Sheet(xml));
             xml.writeEndElement();

@@ -10,7 +10,7 @@ import comparand.write.figure.SvgFigure;
 final class FigureMarkup {
 
     /** In points of the drawing. A telephone shows it so that its letters are about as large as those beside it. */
-    private static final double NARROW = 200;
+    private static final double NARROW = 225;
 
     private final Faces faces;
     private final Html html;

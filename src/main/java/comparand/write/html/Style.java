@@ -5,6 +5,8 @@ import comparand.document.Edition;
 import comparand.document.Look;
 import java.util.Base64;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The style sheet of a page: its two faces, its look, and what its printed pages carry. */
 final class Style {
@@ -19,7 +21,14 @@ final class Style {
                 .map(own -> face("normal", own.regular()) + face("600", own.strong()))
                 .orElseGet(() ->
                         face("normal", "ComparandSans-Regular.woff2") + face("600", "ComparandSans-Semibold.woff2"));
-        return faces + Resources.text("page.css") + paper(look.paper(), document.edition());
+        return faces + Resources.text("page.css") + shares() + paper(look.paper(), document.edition());
+    }
+
+    /** What columns of tables may ask for, in per cent: inline styles are not allowed on the page. */
+    private static String shares() {
+        return IntStream.rangeClosed(1, 100)
+                .mapToObj(i -> ".c%d{--share:%d%%}".formatted(i, i))
+                .collect(Collectors.joining("", "", "\n"));
     }
 
     private static String face(String weight, String file) {
@@ -36,13 +45,13 @@ final class Style {
                 .formatted(weight, kind, Base64.getEncoder().encodeToString(bytes));
     }
 
-    /** Marks and imprint stand at the foot of every printed page. */
+    /** Paper lies, for tables are wide; marks and imprint stand at the foot of every printed page. */
     private static String paper(Look.Paper paper, Edition edition) {
         var foot = String.join(" \u00b7 ", edition.marks());
         var said = (foot.isEmpty() ? "" : foot + " \u00b7 ") + edition.imprint(" \u00b7 ");
         return ("@page{size:%s;@bottom-left{content:%s;font:8pt \"Comparand Sans\",sans-serif;color:#4A5568;width:85%%}"
                         + "@bottom-right{content:counter(page)\" / \"counter(pages);font:8pt \"Comparand Sans\",sans-serif;color:#4A5568}}\n")
-                .formatted(paper == Look.Paper.A4 ? "A4" : "letter", quoted(said));
+                .formatted(paper == Look.Paper.A4 ? "A4 landscape" : "letter landscape", quoted(said));
     }
 
     /** A text as CSS Syntax Level 3, section 4.3.7 (escapes), wants it in a string, and so that it ends no style element. */

@@ -19,6 +19,12 @@ final class TableMarkup {
     /** Columns that stand beside each other on a tablet. */
     private static final int MANY = 6;
 
+    /** Columns that stand beside each other on paper without words being broken. */
+    private static final int MOST = 12;
+
+    /** Rows from which on columns have the widths of the document, for a browser that fits them to all cells takes long. */
+    private static final int LONG = 300;
+
     private final Anchors anchors;
     private final PageWords words;
     private final Html html;
@@ -33,20 +39,22 @@ final class TableMarkup {
     void write(Table table, String heading) {
         frame(table, heading);
         var id = Anchors.of(table);
-        html.open("table", "id", id, "role", "table");
+        html.open("table", "id", id, "role", "table", "class", kind(table));
         if (table.caption().isEmpty()) {
             html.element("caption", heading, "class", "aside");
         } else {
             html.element("caption", table.caption());
         }
+        shares(table);
         html.line().open("thead", "role", "rowgroup").open("tr", "role", "row");
-        for (var column : table.columns()) {
-            html.element("th", column.heading(), "scope", "col", "role", "columnheader", "class", classes(column));
+        for (int c = 0; c < table.columns().size(); c++) {
+            var named = table.columns().get(c).heading();
+            html.element("th", named, "scope", "col", "role", "columnheader", "class", classes(table, c));
         }
         html.close().close().line().open("tbody", "role", "rowgroup").line();
         for (int r = 0; r < table.rows().size(); r++) {
             html.open("tr", "id", id + "-r" + r, "role", "row");
-            row(table.columns(), table.rows().get(r));
+            row(table, table.rows().get(r));
             html.close().line();
         }
         html.close().close().close().line();
@@ -70,23 +78,30 @@ final class TableMarkup {
         html.open("div", "class", "frame wide", "tabindex", "0", "role", "region", "aria-label", name);
     }
 
-    private void row(List<Column> columns, List<Cell> row) {
+    private static String kind(Table table) {
+        return (table.rows().size() < LONG ? "short" : "long") + (table.onPaper() > MOST ? " many" : "");
+    }
+
+    /** How columns share out the width, in per cent; the style sheet makes use of it on paper and in long tables. */
+    private void shares(Table table) {
+        double all = table.columns().stream().mapToDouble(Column::width).sum();
+        html.line().open("colgroup");
+        for (int c = 0; c < table.columns().size(); c++) {
+            long share = Math.max(1, Math.round(100 * table.columns().get(c).width() / all));
+            html.empty("col", "class", "c" + share + onScreen(table, c));
+        }
+        html.close();
+    }
+
+    private void row(Table table, List<Cell> row) {
         for (int c = 0; c < row.size(); c++) {
-            var column = columns.get(c);
+            var column = table.columns().get(c);
             var cell = row.get(c);
+            var classes = classes(table, c);
             if (column.names()) {
-                html.open(
-                        "th",
-                        "scope",
-                        "row",
-                        "role",
-                        "rowheader",
-                        "data-label",
-                        column.heading(),
-                        "class",
-                        classes(column));
+                html.open("th", "scope", "row", "role", "rowheader", "data-label", column.heading(), "class", classes);
             } else {
-                html.open("td", "role", "cell", "data-label", column.heading(), "class", classes(column));
+                html.open("td", "role", "cell", "data-label", column.heading(), "class", classes);
             }
             cell.fold(new Shown());
             if (!cell.marks().isEmpty()) {
@@ -96,8 +111,12 @@ final class TableMarkup {
         }
     }
 
-    private static String classes(Column column) {
-        return column.align() == Align.RIGHT ? "r" : "l";
+    private static String classes(Table table, int column) {
+        return (table.columns().get(column).align() == Align.RIGHT ? "r" : "l") + onScreen(table, column);
+    }
+
+    private static String onScreen(Table table, int column) {
+        return column < table.onPaper() ? "" : " screen";
     }
 
     /** What a cell shows. Scripts put another text into the innermost element, which holds nothing but text. */

@@ -14,12 +14,16 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
-/** Where the source of the composer asks for words: the keys as they are written there, and the names it gives texts under. */
+/** Where the sources of the composer and of the page ask for words: the keys as they are written there, and the names it gives texts under. */
 final class WordCalls {
 
-    private static final Path SOURCE = Path.of("src/main/java/comparand/compose");
+    private static final Path COMPOSER = Path.of("src/main/java/comparand/compose");
+    private static final Path PAGE = Path.of("src/main/java/comparand/write/html");
     private static final Pattern COMMENT = Pattern.compile("/\\*[\\s\\S]*?\\*/|(?m)^\\s*//.*$");
     private static final Pattern CALL = Pattern.compile("\\b(say|word|text|name|number|item)\\(");
+    /** The writer of the page names many things that are no words. */
+    private static final Pattern CALL_OF_PAGE = Pattern.compile("\\bwords\\.(say)\\(");
+
     private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
     /** A whole key: alone, or one side of a choice. */
     private static final Pattern KEY = Pattern.compile("(?:^|[?:]\\s*)\"([^\"]+)\"(?!\\s*\\+)");
@@ -84,21 +88,31 @@ final class WordCalls {
                 .toList();
     }
 
-    private record Source(String file, String text) {}
+    private record Source(String file, String text, Pattern call) {}
 
     private static Stream<Source> sources() {
-        try (var files = Files.walk(SOURCE)) {
-            return files.filter(f -> f.toString().endsWith(".java")).sorted().map(WordCalls::source).toList().stream();
+        return Stream.concat(sources(COMPOSER, CALL), sources(PAGE, CALL_OF_PAGE));
+    }
+
+    private static Stream<Source> sources(Path folder, Pattern call) {
+        try (var files = Files.walk(folder)) {
+            return files
+                    .filter(f -> f.toString().endsWith(".java"))
+                    .sorted()
+                    .map(f -> source(f, call))
+                    .toList()
+                    .stream();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    private static Source source(Path file) {
+    private static Source source(Path file, Pattern call) {
         try {
             return new Source(
                     file.toFile().getName(),
-                    COMMENT.matcher(Files.readString(file)).replaceAll(""));
+                    COMMENT.matcher(Files.readString(file)).replaceAll(""),
+                    call);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -106,7 +120,7 @@ final class WordCalls {
 
     private static Stream<Call> calls(Source source) {
         var calls = new ArrayList<Call>();
-        Matcher call = CALL.matcher(source.text());
+        Matcher call = source.call().matcher(source.text());
         while (call.find()) {
             var arguments = arguments(source.text(), call.end());
             if (arguments.isEmpty() || arguments.get(0).matches("\\w+ \\w+")) {

@@ -7,9 +7,12 @@ import comparand.document.Look;
 import comparand.document.Section;
 import comparand.document.exploration.Exploration;
 import comparand.document.exploration.Page;
+import comparand.document.exploration.QuestionShown;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 
 /** Pages of a few blocks. */
@@ -25,6 +28,28 @@ final class Samples {
                 "page.contents", "Contents",
                 "page.wide-table", "Table: {table}"));
         return new Exploration(Exploration.FORMAT, run, words, List.of(), List.of(), List.of());
+    }
+
+    /** A question without a margin or pairs, whose pool stands in no row. */
+    static QuestionShown question() {
+        var pool = new QuestionShown.PoolShown("ours", "Table", OptionalInt.empty(), List.of(), List.of(), List.of());
+        return new QuestionShown(
+                "metric",
+                "Metric",
+                "Asks?",
+                "Name",
+                "mmHg",
+                "mmHg",
+                Optional.empty(),
+                List.of(),
+                "Table",
+                new QuestionShown.Columns(4, 5, 6, 7),
+                "Grid",
+                3,
+                List.of(),
+                new QuestionShown.Summary("Questions", 0, 1, 2),
+                List.of(),
+                List.of(pool));
     }
 
     static Edition edition(String title, String... marks) {
