@@ -43,7 +43,7 @@ final class Samples {
                 Optional.empty(),
                 List.of(),
                 "Table",
-                new QuestionShown.Columns(4, 5, 6, 7),
+                new QuestionShown.Columns(4, 5, 6, 7, 8),
                 "Grid",
                 3,
                 List.of(),
