@@ -34,13 +34,16 @@ final class Chapters {
     /** The blocks of one section. */
     private final class Blocks implements Block.Cases<Html> {
 
-        /** The heading that stands above. */
+        private final String section;
+
+        /** The nearest heading above. */
         private String heading;
 
         private boolean withinPoints;
 
-        Blocks(String heading) {
-            this.heading = heading;
+        Blocks(String section) {
+            this.section = section;
+            this.heading = section;
         }
 
         @Override
@@ -63,7 +66,7 @@ final class Chapters {
         @Override
         public Html table(Block.Table table) {
             endOfPoints();
-            tables.write(table, heading);
+            tables.write(table, section, heading);
             return html;
         }
 

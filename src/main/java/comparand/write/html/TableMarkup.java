@@ -35,9 +35,15 @@ final class TableMarkup {
         this.html = html;
     }
 
-    /** @param heading the heading that stands above it, which names a table without a caption */
-    void write(Table table, String heading) {
-        frame(table, heading);
+    /**
+     * Sets a table.
+     *
+     * @param section the heading of the section it stands in
+     * @param heading the nearest heading above it, which names a table without a caption
+     */
+    void write(Table table, String section, String heading) {
+        var name = table.caption().isEmpty() ? heading : table.caption();
+        frame(table, name.equals(section) ? name : section + ": " + name);
         var id = Anchors.of(table);
         html.open("table", "id", id, "role", "table", "class", kind(table));
         if (table.caption().isEmpty()) {
@@ -68,14 +74,14 @@ final class TableMarkup {
     }
 
     /** What can be moved sideways can be reached by keyboard, and says what it is. */
-    private void frame(Table table, String heading) {
+    private void frame(Table table, String name) {
         double width = table.columns().stream().mapToDouble(Column::width).sum();
         if (width <= WIDE && table.columns().size() <= MANY) {
             html.open("div", "class", "frame");
             return;
         }
-        var name = words.say("page.wide-table", "table", table.caption().isEmpty() ? heading : table.caption());
-        html.open("div", "class", "frame wide", "tabindex", "0", "role", "region", "aria-label", name);
+        var label = words.say("page.wide-table", "table", name);
+        html.open("div", "class", "frame wide", "tabindex", "0", "role", "region", "aria-label", label);
     }
 
     private static String kind(Table table) {
@@ -112,7 +118,8 @@ final class TableMarkup {
     }
 
     private static String classes(Table table, int column) {
-        return (table.columns().get(column).align() == Align.RIGHT ? "r" : "l") + onScreen(table, column);
+        var of = table.columns().get(column);
+        return (of.align() == Align.RIGHT ? "r" : "l") + (of.names() ? " name" : "") + onScreen(table, column);
     }
 
     private static String onScreen(Table table, int column) {

@@ -152,7 +152,8 @@ class PageEscapingTest {
     void attributes() {
         assertThat(READ.select("meta[name=description]").attr("content")).isEqualTo(nasty("subtitle"));
         assertThat(READ.select("tbody th").attr("data-label")).isEqualTo(nasty("heading"));
-        assertThat(READ.select(".frame").attr("aria-label")).isEqualTo("Table: " + nasty("caption"));
+        assertThat(READ.select(".frame").attr("aria-label"))
+                .isEqualTo("Table: " + nasty("section") + ": " + nasty("caption"));
         assertThat(READ.select("tbody a").attr("href")).isEqualTo("#s-na-me");
     }
 

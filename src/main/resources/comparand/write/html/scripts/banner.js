@@ -18,14 +18,18 @@ const Banner = (() => {
       make('p', { class: 'tools' }, button(say('page.scenario.copy'), () => Dialogs.copy(page, say('page.scenario.title'), lines.textContent))));
     place.append(make('p', {}, make('strong', { text: say('page.say.exploring') })), list,
       make('p', { text: say('page.say.exploring-rest') }));
-    // behind the banner and not in it: what is announced is the list, and not the lines
-    const tools = make('div', { class: 'exploring-tools', hidden: true }, make('p', { class: 'tools' },
+    // among the controls and not in the banner: what is announced and printed is the list, and not the lines
+    const tools = make('div', { hidden: true }, make('p', { class: 'tools' },
       button(say('page.reset-all'), () => page.reset())), scenario);
-    place.after(tools);
+    const controls = byId('controls');
+    if (controls !== null) {
+      controls.prepend(tools);
+    }
     let before = '';
     return () => {
       const differences = Differences.list(page.data, page.state.settings);
-      if (differences.join('\n') !== before) {
+      const isChanged = differences.join('\n') !== before;
+      if (isChanged) {
         before = differences.join('\n');
         list.replaceChildren(...differences.map(text => make('li', { text })));
         const made = Differences.scenario(page.data, page.state.settings);
@@ -34,6 +38,9 @@ const Banner = (() => {
       }
       setHidden(place, differences.length === 0);
       setHidden(tools, differences.length === 0);
+      if (!isChanged) {
+        return;
+      }
       // where the banner stays in sight, nothing that is scrolled to hides behind it
       const height = getComputedStyle(place).position === 'sticky' ? place.offsetHeight + 'px' : '';
       if (document.documentElement.style.scrollPaddingTop !== height) {

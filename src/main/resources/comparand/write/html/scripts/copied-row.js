@@ -29,14 +29,16 @@ const CopiedRow = (() => {
     const say = Words.sayer(data.words);
     const line = (name, words) => name + ': ' + words;
     const run = data.run;
+    // what the row itself says is not said twice
+    const unsaid = (name, words) => (cells.some(c => c.text.includes(words)) ? [] : [line(name, words)]);
     return [
       ...run.marks,
       question.asks,
       ...cells.map(c => line(c.heading, c.text)),
-      line(say('page.copy.standing'), say('standing.' + judged.standing)),
+      ...unsaid(say('page.copy.standing'), say('standing.' + judged.standing)),
       line(say('page.copy.conditions'), conditionLine(judged.conditions)),
-      ...judged.remarks.map(r => line(say('page.copy.remark'), r)),
-      line(say('page.copy.ours'), judged.pair.oursLocator),
+      ...judged.remarks.flatMap(r => unsaid(say('page.copy.remark'), r)),
+      ...unsaid(say('page.copy.ours'), judged.pair.oursLocator),
       line(say('page.copy.theirs'), place(data, judged.pair)),
       ...differences.map(d => line(say('page.copy.exploring'), d)),
       run.rider,

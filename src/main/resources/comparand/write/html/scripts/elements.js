@@ -76,7 +76,14 @@ const Elements = (() => {
     return make('div', { role: 'group', class: 'controls', 'aria-labelledby': heading.id }, heading, ...children);
   }
 
-  const button = (text, click, attributes = {}) => make('button', { type: 'button', text, click, ...attributes });
+  /** A button takes the focus in every browser when it is pressed, so that a dialog it opens can give it back. */
+  function button(text, click, attributes = {}) {
+    const pressed = event => {
+      event.currentTarget.focus();
+      click(event);
+    };
+    return make('button', { type: 'button', text, click: pressed, ...attributes });
+  }
 
   return { make, byId, shownPart, shownText, setText, setHidden, section, ladder, field, tick, group, button, newId };
 })();

@@ -27,7 +27,7 @@ const Explorer = (() => {
     const choose = group(say('page.margin-and-tolerances'), make('p', { text: say('page.say.choose') }));
     const box = byId('controls');
     if (box !== null) {
-      box.append(make('h2', { text: say('page.controls') }), make('p', { class: 'aside', text: say('page.say.what') }),
+      box.append(make('h2', { text: say('page.controls') }), make('p', { class: 'note', text: say('page.say.what') }),
         make('div', {}, view.element, evidence.element, place, EarlierView.of(page)));
       box.hidden = false;
     }
@@ -95,8 +95,8 @@ const Explorer = (() => {
     const judge = Judging.judgeOf(data);
     const report = judge(Judging.REPORT);
     const page = { data, say, sign: data.run.decimalSign, state: Fragment.start(), report, now: report, tell: teller() };
-    const tables = data.questions.map(question => ({
-      rows: PairRows.of(page, question), grid: GridRows.of(question), table: byId('t-' + question.table),
+    const tables = data.questions.map((question, i) => ({
+      rows: PairRows.of(page, question, report.questions[i].pairs), grid: GridRows.of(question), table: byId('t-' + question.table),
     }));
     const sections = QuestionSections.of(page);
     let refreshControls = () => {};

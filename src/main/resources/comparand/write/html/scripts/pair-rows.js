@@ -35,11 +35,13 @@ const PairRows = (() => {
   /**
    * The rows of a question.
    *
+   * @param {Array} judged its pairs as the report judges them
+   *
    * @returns {{question: Object, rows: Array, reach: number}} without rows where the document has no such table
    */
-  function of(page, question) {
+  function of(page, question, judged) {
     const rows = question.pairs.map(pair => rowOf(page, question, pair)).filter(r => r !== null);
-    return { question, rows, reach: Strip.reach(question) };
+    return { question, rows, reach: Strip.reach(question, judged) };
   }
 
   function setCell(cell, text, isReport) {
@@ -79,7 +81,7 @@ const PairRows = (() => {
   function setNoted(page, row, report, isChanged) {
     row.element.classList.toggle('changed', isChanged);
     if (row.noted === null && isChanged) {
-      row.noted = make('p', { class: 'aside noted' });
+      row.noted = make('p', { class: 'note noted' });
       row.cells.answer.cell.append(row.noted);
     }
     if (row.noted !== null) {

@@ -34,7 +34,7 @@ const QuestionSections = (() => {
 
   function figureNotes(page, element) {
     return [...element.querySelectorAll('figure[id^="f-"]')].map(figure => {
-      const note = make('p', { class: 'aside noted', hidden: true, text: page.say('page.say.figure') });
+      const note = make('p', { class: 'note noted', hidden: true, text: page.say('page.say.figure') });
       figure.prepend(note);
       return note;
     });

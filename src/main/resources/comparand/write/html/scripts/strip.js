@@ -16,11 +16,16 @@ const Strip = (() => {
     return element;
   }
 
-  /** The largest size that the strips of a question show; the margin of the report is never at the edge. */
-  function reach(question) {
-    const limits = question.pairs.flatMap(p => p.answer.readings.flatMap(r => [Math.abs(r.low), Math.abs(r.high)]));
-    const margin = question.margin ? 1.5 * question.margin.value : 0;
-    return Math.max(margin, ...limits.slice(0, 10000), 1e-12) * 1.05;
+  /**
+   * The largest size that the strips of a question show: that of all the report compares, and the margin of the report well
+   * within. What lies beyond ends at the edge; one scale for all, or the strips could not be held against each other.
+   */
+  function reach(question, judged) {
+    const least = question.margin ? 1.5 * question.margin.value : 1e-12;
+    return 1.05 * judged
+      .filter(j => j.compared)
+      .flatMap(j => j.pair.answer.readings)
+      .reduce((most, r) => Math.max(most, Math.abs(r.low), Math.abs(r.high)), least);
   }
 
   const at = (value, reached) => (WIDTH / 2) * (1 + Math.max(-1, Math.min(1, value / reached)));

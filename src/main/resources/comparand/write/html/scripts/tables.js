@@ -41,7 +41,7 @@ const Tables = (() => {
     const tool = button(page.say('page.csv.button'), () => download(page, table), {
       'aria-label': page.say('page.csv.label', { table: caption }),
     });
-    (table.closest('.frame') || table).after(make('p', { class: 'aside tools' }, tool));
+    (table.closest('.frame') || table).after(make('p', { class: 'tools' }, tool));
   }
 
   /** What a cell is sorted by: the number it begins with, else its text. */
