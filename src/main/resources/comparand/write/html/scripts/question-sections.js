@@ -42,10 +42,11 @@ const QuestionSections = (() => {
 
   function of(page) {
     const notes = figureNotes(page, document);
+    const lists = new Set(page.data.questions.map(q => byId('t-' + q.summary.table)).filter(t => t !== null).map(t => t.closest('section')));
     const questions = page.data.questions.map(question => ({
       question, element: section(question.section), pools: poolPlaces(question), notes: summaryNotes(question),
     }));
-    return { questions, notes };
+    return { questions, notes, lists: [...lists].filter(s => s !== null) };
   }
 
   /** How many of the answers in a cell of the list of questions are other ones now. */
@@ -78,6 +79,7 @@ const QuestionSections = (() => {
 
   function update(page, sections, now, report) {
     const chosen = page.state.view.question;
+    sections.lists.forEach(s => setHidden(s, chosen !== ''));
     sections.questions.forEach((s, i) => {
       if (s.element !== null) {
         setHidden(s.element, chosen !== '' && chosen !== s.question.metric);
