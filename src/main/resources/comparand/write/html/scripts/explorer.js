@@ -105,8 +105,13 @@ const Explorer = (() => {
     let settings = null;
     let refreshBanner = () => {};
 
+    let judgedFor = page.state.settings;
+
     function show(isStep) {
-      page.now = judge(page.state.settings);
+      if (judgedFor !== page.state.settings) {
+        judgedFor = page.state.settings;
+        page.now = judge(judgedFor);
+      }
       ViewControl.apply(page.state.view);
       const count = showRows(page, tables);
       QuestionSections.update(page, sections, page.now, page.report);
@@ -161,6 +166,7 @@ const Explorer = (() => {
     Ladders.follow(page);
     window.addEventListener('popstate', readAddress);
     readAddress();
+    PairRows.prepare(tables.map(t => t.rows));
     return page;
   }
 
