@@ -103,6 +103,14 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
+    /** The reader's system asks for no movement. */
+    public Browser still() {
+        driver.command(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-reduced-motion", "value", "reduce"))));
+        return this;
+    }
+
     /** Whether the page is set as for paper. */
     public Browser paper(boolean paper) {
         driver.command("Emulation.setEmulatedMedia", Map.of("media", paper ? "print" : ""));

@@ -69,6 +69,11 @@ final class DemoPage {
                 .toList();
     }
 
+    /** How many pairs the results hold. */
+    static int resultsPairs() {
+        return results().get("pairs").size();
+    }
+
     /** A text of the page by its key, its places left open. */
     static String word(String key) {
         return requireNonNull(exploration().get("words").get(key), key).asText();
