@@ -20,6 +20,7 @@ final class QuestionList {
 
     static final String TABLE = "Questions";
 
+    private static final int MARGIN = 1;
     private static final int PRESENT = 2;
     private static final int PUBLISHED = 3;
     private static final Set<Purpose> BESIDE_PRESENT =
@@ -35,7 +36,7 @@ final class QuestionList {
 
     /** Where the answers of a question are summed up. */
     static Summary summary(int row) {
-        return new Summary(TABLE, row, PRESENT, PUBLISHED);
+        return new Summary(TABLE, row, MARGIN, PRESENT, PUBLISHED);
     }
 
     Table table() {

@@ -74,8 +74,11 @@ public record QuestionShown(
     /** Columns of the table of pairs, from 0. */
     public record Columns(int theirs, int difference, int answer, int standing, int notes) {}
 
-    /** A row of the list of questions, and its cells of answers beside the present device and beside what was published. */
-    public record Summary(String table, int row, int present, int published) {}
+    /**
+     * A row of the list of questions, and its cells of the margin and of answers beside the present device and beside what was
+     * published.
+     */
+    public record Summary(String table, int row, int margin, int present, int published) {}
 
     /**
      * What sources say together, worked out for every choice of them.

@@ -19,6 +19,7 @@ final class Scripts {
             "standing.js",
             "sentences.js",
             "judging.js",
+            "question-lines.js",
             "fragment.js",
             "differences.js",
             "earlier.js",

@@ -47,7 +47,7 @@ final class Samples {
                 "Grid",
                 3,
                 List.of(),
-                new QuestionShown.Summary("Questions", 0, 1, 2),
+                new QuestionShown.Summary("Questions", 0, 1, 2, 3),
                 List.of(),
                 List.of(pool));
     }

@@ -19,11 +19,11 @@ const Banner = (() => {
     place.append(make('p', {}, make('strong', { text: say('page.say.exploring') })), list,
       make('p', { text: say('page.say.exploring-rest') }));
     // among the controls and not in the banner: what is announced and printed is the list, and not the lines
-    const tools = make('div', { hidden: true }, make('p', { class: 'tools' },
+    const tools = make('div', { class: 'others', hidden: true }, make('p', { class: 'tools' },
       button(say('page.reset-all'), () => page.reset())), scenario);
-    const controls = byId('controls');
-    if (controls !== null) {
-      controls.prepend(tools);
+    const choosers = document.querySelector('#controls .bar');
+    if (choosers !== null) {
+      choosers.after(tools);
     }
     let before = '';
     return () => {

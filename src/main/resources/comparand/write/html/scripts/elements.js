@@ -76,6 +76,9 @@ const Elements = (() => {
     return make('div', { role: 'group', class: 'controls', 'aria-labelledby': heading.id }, heading, ...children);
   }
 
+  /** Controls in one line, named for those who listen: their labels say what they are. */
+  const bar = (name, ...children) => make('div', { role: 'group', class: 'bar', 'aria-label': name }, ...children);
+
   /** A button takes the focus in every browser when it is pressed, so that a dialog it opens can give it back. */
   function button(text, click, attributes = {}) {
     const pressed = event => {
@@ -85,5 +88,5 @@ const Elements = (() => {
     return make('button', { type: 'button', text, click: pressed, ...attributes });
   }
 
-  return { make, byId, shownPart, shownText, setText, setHidden, section, ladder, field, tick, group, button, newId };
+  return { make, byId, shownPart, shownText, setText, setHidden, section, ladder, field, tick, group, bar, button, newId };
 })();

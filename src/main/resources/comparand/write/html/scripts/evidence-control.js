@@ -2,7 +2,7 @@
 const EvidenceControl = (() => {
   'use strict';
 
-  const { make, tick, group, button } = Elements;
+  const { make, tick, group } = Elements;
 
   function of(page) {
     const say = page.say;
@@ -16,16 +16,13 @@ const EvidenceControl = (() => {
         page.setSettings({ left: page.data.sources.map(x => x.id).filter(id => left.includes(id) || (on && id === s.id)) });
       }),
     }));
-    const reset = button(say('page.reset-all'), () => page.reset(), { class: 'reset' });
     const left = make('details', {}, make('summary', { text: say('page.left.title') }), ...sources.map(s => s.element));
-    const element = group(say('page.evidence.title'), like.element, noFigure.element, ...(sources.length > 0 ? [left] : []),
-      make('p', { class: 'tools' }, reset));
+    const element = group(say('page.evidence.title'), like.element, noFigure.element, ...(sources.length > 0 ? [left] : []));
 
     function update(settings) {
       like.box.checked = settings.like;
       noFigure.box.checked = settings.noFigure;
       sources.forEach(s => (s.box.checked = settings.left.includes(s.id)));
-      reset.disabled = Judging.isReport(settings);
     }
     return { element, update };
   }

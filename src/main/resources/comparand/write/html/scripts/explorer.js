@@ -25,10 +25,12 @@ const Explorer = (() => {
     const byQuestion = new Map();
     const place = make('div', { class: 'of-question' });
     const choose = group(say('page.margin-and-tolerances'), make('p', { text: say('page.say.choose') }));
+    const more = make('details', { class: 'settings' },
+      make('summary', { text: say('page.controls') }), make('p', { class: 'note', text: say('page.say.what') }),
+      place, make('div', { class: 'of-all' }, evidence.element, view.look, EarlierView.of(page)));
     const box = byId('controls');
     if (box !== null) {
-      box.append(make('h2', { text: say('page.controls') }), make('p', { class: 'note', text: say('page.say.what') }),
-        make('div', {}, view.element, evidence.element, place, EarlierView.of(page)));
+      box.append(view.element, more);
       box.hidden = false;
     }
     let shownFor = null;
@@ -39,7 +41,7 @@ const Explorer = (() => {
       }
       return byQuestion.get(question);
     }
-    return () => {
+    function update() {
       const { view: shown, settings } = page.state;
       view.update(shown);
       evidence.update(settings);
@@ -52,7 +54,8 @@ const Explorer = (() => {
       if (at >= 0) {
         ofQuestion(page.data.questions[at]).forEach(c => c.update(page.now.questions[at]));
       }
-    };
+    }
+    return { update, open: () => (more.open = true) };
   }
 
   /** Tells those who listen, once a change has come to rest. */
@@ -99,15 +102,20 @@ const Explorer = (() => {
       rows: PairRows.of(page, question, report.questions[i].pairs), grid: GridRows.of(question), table: byId('t-' + question.table),
     }));
     const sections = QuestionSections.of(page);
-    let refreshControls = () => {};
+    let settings = null;
     let refreshBanner = () => {};
 
+    let judgedFor = page.state.settings;
+
     function show(isStep) {
-      page.now = judge(page.state.settings);
+      if (judgedFor !== page.state.settings) {
+        judgedFor = page.state.settings;
+        page.now = judge(judgedFor);
+      }
       ViewControl.apply(page.state.view);
       const count = showRows(page, tables);
       QuestionSections.update(page, sections, page.now, page.report);
-      refreshControls();
+      settings.update();
       refreshBanner();
       writeAddress(page.state, isStep);
       return count;
@@ -144,17 +152,21 @@ const Explorer = (() => {
       const state = Fragment.read(text, data);
       page.state = state === null ? { ...page.state, view: { ...page.state.view, at: decodeURIComponent(text) } } : state;
       show(false);
+      if (!page.now.isReport) {
+        settings.open(); // and nothing but the reader closes it
+      }
       if (page.state.view.at !== '') {
         Ladders.reveal(page, page.state.view.at);
       }
     }
     tables.forEach(t => t.table !== null && t.rows.rows.length > 0 && Tables.addSorting(page, t.table));
     document.querySelectorAll('table[id^="t-"]').forEach(table => table.tHead !== null && Tables.addDownload(page, table));
-    refreshControls = controls(page);
+    settings = controls(page);
     refreshBanner = Banner.of(page);
     Ladders.follow(page);
     window.addEventListener('popstate', readAddress);
     readAddress();
+    PairRows.prepare(tables.map(t => t.rows));
     return page;
   }
 

@@ -89,20 +89,16 @@ const Judging = (() => {
     };
   }
 
-  /** Holm's adjustment over all local comparisons of the family, whatever is hidden: hiding is no reason to count fewer. */
-  function withFamily(say, questions, sign) {
+  /**
+   * What Holm's adjustment adds to the remarks, by pair. It is over all local comparisons of the family, whatever is hidden:
+   * hiding is no reason to count fewer.
+   */
+  function ofFamily(say, questions, sign) {
     const family = questions
       .flatMap(q => q.pairs)
       .filter(j => j.pair.family && j.compared && j.pair.answer.kind === 'tested');
     const p = Holm.adjust(family.map(j => j.pair.answer.readings[0].p));
-    const added = new Map(family.map((j, i) => [j.pair, Sentences.adjusted(say, j.pair, p[i], family.length, sign)]));
-    return questions.map(q => ({
-      ...q,
-      pairs: q.pairs.map(j => {
-        const more = added.get(j.pair);
-        return more === undefined || more.length === 0 ? j : { ...j, remarks: [...j.remarks, ...more] };
-      }),
-    }));
+    return new Map(family.map((j, i) => [j.pair, Sentences.adjusted(say, j.pair, p[i], family.length, sign)]));
   }
 
   const isPublished = pair => pair.source !== undefined && pair.source !== null;
@@ -136,7 +132,8 @@ const Judging = (() => {
   /**
    * A judge of one exploration. It keeps what it found of a question until something of that question is set otherwise.
    *
-   * @returns {function(Object): {isReport: boolean, questions: Array}} from settings
+   * @returns {function(Object): {isReport: boolean, questions: Array}} from settings; a question that is judged as before is the
+   *     same object as before
    */
   function judgeOf(data) {
     const say = Words.sayer(data.words);
@@ -159,16 +156,24 @@ const Judging = (() => {
       return judged;
     }
 
+    /** A question with what hangs on more than its own margin and tolerances; the object of before where nothing differs. */
+    function whole(judged, added, settings, before) {
+      const more = judged.pairs.map(j => added.get(j.pair) || []);
+      const about = JSON.stringify([settings.left, settings.like, settings.noFigure, settings.tolerances, more]);
+      if (before !== undefined && before.judged === judged && before.about === about) {
+        return before;
+      }
+      const pairs = judged.pairs.map((j, i) => ({ ...j, remarks: j.remarks.concat(more[i]), leftOut: isLeftOut(j, settings) }));
+      const pools = judged.question.pools.map(p => poolOf(p, pairs, settings));
+      return { judged, about, question: { ...judged, pairs, pools } };
+    }
+
+    let last = [];
     return settings => {
-      const questions = withFamily(say, data.questions.map(q => judgeQuestion(q, settings)), sign);
-      return {
-        isReport: isReport(settings),
-        questions: questions.map(q => ({
-          ...q,
-          pairs: q.pairs.map(j => ({ ...j, leftOut: isLeftOut(j, settings) })),
-          pools: q.question.pools.map(p => poolOf(p, q.pairs, settings)),
-        })),
-      };
+      const judged = data.questions.map(q => judgeQuestion(q, settings));
+      const added = ofFamily(say, judged, sign);
+      last = judged.map((q, i) => whole(q, added, settings, last[i]));
+      return { isReport: isReport(settings), questions: last.map(w => w.question) };
     };
   }
 

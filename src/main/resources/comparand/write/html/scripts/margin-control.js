@@ -62,7 +62,7 @@ const MarginControl = (() => {
     const say = page.say;
     const { step, most } = reach(question);
     const report = question.margin || null;
-    const line = make('span', { id: newId('margin'), class: 'report', text: report === null
+    const line = make('span', { id: newId('margin'), text: report === null
       ? say('page.margin.report-none') : say('page.report-setting', { setting: report.text }) });
     const fault = make('span', { class: 'fault', role: 'alert' });
     const unit = (report === null ? question.differenceUnit : report.unit).trim();
@@ -87,6 +87,9 @@ const MarginControl = (() => {
     const reset = button(say('page.reset'), () => page.setMargin(question, undefined), {
       'aria-label': say('page.margin.reset-label'),
     });
+    const slid = field(say('page.margin.slider'), slider);
+    slid.classList.add('slid');
+    slid.querySelector('label').classList.add('aside'); // the label of the number beside it is enough to see
     const list = make('ol', { class: 'flips' });
     const where = make('details', { class: 'where' }, make('summary', { text: say('page.flip.title') }), list);
     let now = null;
@@ -98,7 +101,8 @@ const MarginControl = (() => {
     where.addEventListener('toggle', fill);
     const element = group(say('page.margin.title', { question: question.name }),
       field(unit === '' ? say('page.margin.number-bare') : say('page.margin.number', { unit }), number),
-      field(say('page.margin.slider'), slider), make('p', {}, line, ' ', reset), make('p', {}, fault), where);
+      slid, make('p', { class: 'report' }, line, ' ', reset), fault, where);
+    element.classList.add('margin');
 
     function update(judged) {
       const set = page.state.settings.margins[question.metric];

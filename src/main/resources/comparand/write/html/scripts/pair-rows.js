@@ -14,7 +14,8 @@ const PairRows = (() => {
       const cell = element.cells[question.columns[name]];
       cells[name] = { cell, part: shownPart(cell), report: shownPart(cell).textContent, marks: cell.querySelector('sup') };
     }
-    const row = { element, pair, cells, judged: null, words: null, why: null, strip: null, noted: null };
+    const parts = [...element.cells].map(shownPart);
+    const row = { element, pair, cells, parts, isShown: true, judged: null, words: null, why: null, strip: null, noted: null };
     const last = element.cells[element.cells.length - 1];
     last.append(' ', button(page.say('page.copy.button'), () => copy(page, question, row), {
       class: 'copy', 'aria-label': page.say('page.copy.label', { row: nameOf(pair) }),
@@ -37,11 +38,11 @@ const PairRows = (() => {
    *
    * @param {Array} judged its pairs as the report judges them
    *
-   * @returns {{question: Object, rows: Array, reach: number}} without rows where the document has no such table
+   * @returns {{question: Object, rows: Array, reach: number, judged: ?Object, changed: number}} without rows where the document has no such table
    */
   function of(page, question, judged) {
     const rows = question.pairs.map(pair => rowOf(page, question, pair)).filter(r => r !== null);
-    return { question, rows, reach: Strip.reach(question, judged) };
+    return { question, rows, reach: Strip.reach(question, judged), judged: null, changed: 0 };
   }
 
   function setCell(cell, text, isReport) {
@@ -112,20 +113,36 @@ const PairRows = (() => {
     setStrip(row, judged, margin, reach);
   }
 
-  /** What a filter looks through. */
-  function wordsOf(page, row) {
+  /** What a filter looks through: the words of the row in lower case, kept until the row says something else. */
+  function wordsOf(row) {
     if (row.words === null) {
-      row.words = [...row.element.cells].map(shownText).join(' ').toLowerCase();
+      row.words = row.parts.map(p => p.textContent).join(' ').toLowerCase();
     }
     return row.words;
   }
 
-  function isShown(page, row, view) {
-    const { pair } = row;
-    return !row.judged.leftOut &&
-      (view.device === '' || view.device === pair.device) &&
-      (view.beside === '' || view.beside === (pair.source || pair.purpose)) &&
-      (view.filter.trim() === '' || wordsOf(page, row).includes(view.filter.trim().toLowerCase()));
+  /** Whether a row is shown under a view. */
+  function filterOf(view) {
+    const words = view.filter.trim().toLowerCase();
+    return row =>
+      !row.judged.leftOut &&
+      (view.device === '' || view.device === row.pair.device) &&
+      (view.beside === '' || view.beside === (row.pair.source || row.pair.purpose)) &&
+      (words === '' || wordsOf(row).includes(words));
+  }
+
+  /** What the rows say; nothing to do while the question is judged as it was. */
+  function judge(page, table, now, report) {
+    const reports = new Map(report.pairs.map(j => [j.pair, j]));
+    const judged = new Map(now.pairs.map(j => [j.pair, j]));
+    table.changed = 0;
+    for (const row of table.rows) {
+      const j = judged.get(row.pair);
+      const r = reports.get(row.pair);
+      setRow(page, row, j, r, now.margin, table.reach);
+      table.changed += j.key !== r.key ? 1 : 0;
+    }
+    table.judged = now;
   }
 
   /**
@@ -135,20 +152,40 @@ const PairRows = (() => {
    * @returns {{shown: number, of: number, changed: number}}
    */
   function update(page, table, now, report) {
-    const count = { shown: 0, of: table.rows.length, changed: 0 };
-    const reports = new Map(report.pairs.map(j => [j.pair.row, j]));
-    const judged = new Map(now.pairs.map(j => [j.pair.row, j]));
-    for (const row of table.rows) {
-      const j = judged.get(row.pair.row);
-      const r = reports.get(row.pair.row);
-      setRow(page, row, j, r, now.margin, table.reach);
-      row.isShown = isShown(page, row, page.state.view);
-      setHidden(row.element, !row.isShown);
-      count.shown += row.isShown ? 1 : 0;
-      count.changed += j.key !== r.key ? 1 : 0;
+    if (table.judged !== now) {
+      judge(page, table, now, report);
     }
-    return count;
+    const isShown = filterOf(page.state.view);
+    let shown = 0;
+    for (const row of table.rows) {
+      const show = isShown(row);
+      if (row.isShown !== show) {
+        row.isShown = show;
+        row.element.hidden = !show;
+      }
+      shown += show ? 1 : 0;
+    }
+    return { shown, of: table.rows.length, changed: table.changed };
   }
 
-  return { of, update, nameOf };
+  /** Reads the words of all rows while the reader reads, so that the first filter need not. */
+  function prepare(tables) {
+    const rows = tables.flatMap(t => t.rows);
+    const later = window.requestIdleCallback || (work => setTimeout(() => work({ timeRemaining: () => 8 }), 200));
+    let next = 0;
+    const work = idle => {
+      for (let end = next + 50; next < rows.length; end += 50) {
+        for (; next < Math.min(end, rows.length); next += 1) {
+          wordsOf(rows[next]);
+        }
+        if (idle.timeRemaining() < 2) {
+          later(work);
+          return;
+        }
+      }
+    };
+    later(work);
+  }
+
+  return { of, update, prepare, nameOf };
 })();

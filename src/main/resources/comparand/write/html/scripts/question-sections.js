@@ -2,7 +2,7 @@
 const QuestionSections = (() => {
   'use strict';
 
-  const { make, byId, section, setHidden, setText } = Elements;
+  const { make, byId, section, setHidden, setText, shownPart } = Elements;
 
   /** More changed answers than these are counted, and not listed. */
   const LISTED = 8;
@@ -19,17 +19,16 @@ const QuestionSections = (() => {
     });
   }
 
-  function summaryNotes(question) {
-    const row = byId('t-' + question.summary.table + '-r' + question.summary.row);
-    const note = column => {
-      const cell = row === null ? undefined : row.cells[column];
-      const text = make('pre', { class: 'noted', hidden: true });
-      if (cell !== undefined) {
-        cell.append(' ', text);
-      }
-      return { cell, text };
+  /** The row of a question in the list of questions, as the report has it; null where there is none. */
+  function summaryOf(question) {
+    const element = byId('t-' + question.summary.table + '-r' + question.summary.row);
+    const cell = name => {
+      const found = element.cells[question.summary[name]];
+      const part = shownPart(found);
+      return { cell: found, part, report: part.textContent, note: null };
     };
-    return { present: note(question.summary.present), published: note(question.summary.published) };
+    return element === null ? null
+      : { element, margin: cell('margin'), present: cell('present'), published: cell('published') };
   }
 
   function figureNotes(page, element) {
@@ -42,27 +41,52 @@ const QuestionSections = (() => {
 
   function of(page) {
     const notes = figureNotes(page, document);
+    const lists = new Set(page.data.questions.map(q => byId('t-' + q.summary.table)).filter(t => t !== null).map(t => t.closest('section')));
     const questions = page.data.questions.map(question => ({
-      question, element: section(question.section), pools: poolPlaces(question), notes: summaryNotes(question),
+      question, element: section(question.section), pools: poolPlaces(question), summary: summaryOf(question), shown: null,
     }));
-    return { questions, notes };
+    return { questions, notes, lists: [...lists].filter(s => s !== null) };
   }
 
-  /** How many of the answers in a cell of the list of questions are other ones now. */
-  function setSummary(page, note, pairs, reports) {
+  /** What the report says where a cell now says something else, and how many answers are left out. */
+  function noteTexts(page, pairs, reports, margin) {
+    const say = page.say;
     const out = pairs.filter(j => j.leftOut).length;
-    const now = pairs.filter(j => !j.leftOut && j.key !== reports.get(j.pair).key);
-    const changed = now.length;
-    const texts = [
-      ...(changed > 0 ? [page.say('page.say.summary-changed', { changed: String(changed), of: String(pairs.length) })] : []),
-      ...(changed <= LISTED ? now.map(j => PairRows.nameOf(j.pair) + ': ' + j.sentence) : []),
-      ...(out > 0 ? [page.say('page.say.summary-out', { out: String(out), of: String(pairs.length) })] : []),
+    const changed = pairs.filter(j => !j.leftOut && j.key !== reports.get(j.pair).key);
+    const of = String(pairs.length);
+    return [
+      ...(changed.length > 0 ? [say('page.say.summary-changed', { changed: String(changed.length), of })] : []),
+      ...(changed.length <= LISTED ? changed.map(j =>
+        say('page.say.summary-report', { line: QuestionLines.shortLine(say, reports.get(j.pair), margin, page.sign) })) : []),
+      ...(out > 0 ? [say('page.say.summary-out', { out: String(out), of })] : []),
     ];
-    setText(note.text, texts.join('\n'));
-    setHidden(note.text, texts.length === 0);
-    if (note.cell !== undefined) {
-      note.cell.classList.toggle('changed', texts.length > 0);
+  }
+
+  function setCell(at, text, notes) {
+    setText(at.part, text);
+    if (at.note === null && notes.length > 0) {
+      at.note = make('p', { class: 'note noted' });
+      at.cell.append(at.note);
     }
+    if (at.note !== null) {
+      setText(at.note, notes.join('\n'));
+      setHidden(at.note, notes.length === 0);
+    }
+    return notes.length > 0;
+  }
+
+  /** The row of a question in the list: to the letter the report's while its settings are the report's. */
+  function setSummary(page, summary, now, report) {
+    const { pairs, margin } = now;
+    const reports = new Map(report.pairs.map(j => [j.pair, j]));
+    const notes = of => noteTexts(page, of(pairs), reports, report.margin);
+    const texts = QuestionLines.texts(page.say, now, page.sign);
+    const changes = [
+      setCell(summary.margin, margin.text === report.margin.text ? summary.margin.report : margin.text, []),
+      setCell(summary.present, texts.present, notes(QuestionLines.ofPresent)),
+      setCell(summary.published, texts.published, notes(QuestionLines.ofPublished)),
+    ];
+    summary.element.classList.toggle('changed', changes.includes(true));
   }
 
   function setPool(page, place, now, exploring) {
@@ -78,15 +102,16 @@ const QuestionSections = (() => {
 
   function update(page, sections, now, report) {
     const chosen = page.state.view.question;
+    sections.lists.forEach(s => setHidden(s, chosen !== ''));
     sections.questions.forEach((s, i) => {
       if (s.element !== null) {
         setHidden(s.element, chosen !== '' && chosen !== s.question.metric);
       }
-      const { pairs, pools } = now.questions[i];
-      const reports = new Map(report.questions[i].pairs.map(j => [j.pair, j]));
-      const isPublished = j => j.pair.purpose === 'local-against-published';
-      setSummary(page, s.notes.present, pairs.filter(j => !isPublished(j)), reports);
-      setSummary(page, s.notes.published, pairs.filter(isPublished), reports);
+      const { pools } = now.questions[i];
+      if (s.summary !== null && s.shown !== now.questions[i]) {
+        s.shown = now.questions[i];
+        setSummary(page, s.summary, now.questions[i], report.questions[i]);
+      }
       pools.forEach((p, k) => setPool(page, s.pools[k], p, !now.isReport));
     });
     sections.notes.forEach(n => setHidden(n, now.isReport));

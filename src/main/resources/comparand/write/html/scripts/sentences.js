@@ -171,5 +171,5 @@ const Sentences = (() => {
       : [];
   }
 
-  return { answer, shown, why, toMakeComparable, distortions, qualifiers, remarks, notes, adjusted, agree };
+  return { verdict, answer, shown, why, toMakeComparable, distortions, qualifiers, remarks, notes, adjusted, agree };
 })();

@@ -2,7 +2,7 @@
 const ViewControl = (() => {
   'use strict';
 
-  const { make, field, tick, group } = Elements;
+  const { make, field, tick, group, bar, button, setHidden } = Elements;
 
   function choice(label, entries, change) {
     const select = make('select', {}, ...entries.map(([value, text]) => make('option', { value, text })));
@@ -44,8 +44,12 @@ const ViewControl = (() => {
     });
     const grey = tick(say('page.grey'), false, on => page.setView({ grey: on }));
     const large = tick(say('page.large'), false, on => page.setView({ large: on }));
-    const element = group(say('page.view.title'), question.element, device.element, beside.element,
-      field(say('page.filter'), filter), grey.element, large.element);
+    const back = button(say('page.question.all'), () => {
+      page.setView({ question: '' });
+      question.select.focus(); // the button goes
+    }, { class: 'back' });
+    const element = bar(say('page.view.title'), question.element, device.element, beside.element, field(say('page.filter'), filter), back);
+    const look = group(say('page.look.title'), grey.element, large.element);
 
     function update(view) {
       question.select.value = view.question;
@@ -54,10 +58,11 @@ const ViewControl = (() => {
       if (document.activeElement !== filter) {
         filter.value = view.filter;
       }
+      setHidden(back, view.question === '');
       grey.box.checked = view.grey;
       large.box.checked = view.large;
     }
-    return { element, update };
+    return { element, look, update };
   }
 
   /** Greyscale and larger text hold for the whole page. */
