@@ -26,6 +26,7 @@ class BuildCommandTest {
             "evidence-workbook.xlsx",
             "figures",
             "manuscript.docx",
+            "page.html",
             "requests",
             "results.json",
             "results.schema.json",

@@ -43,7 +43,7 @@ class BuildForReadersTest {
 
         assertThat(run.code()).isEqualTo(64);
         assertThat(run.err())
-                .contains("`everybody` is no reader", "evidence, committee, supplier, talk, manuscript, all");
+                .contains("`everybody` is no reader", "evidence, committee, supplier, talk, manuscript, page, all");
     }
 
     @Test

@@ -20,7 +20,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SameAnswersTest {
 
     private static final List<String> OUTPUTS = List.of(
-            "evidence-workbook.xlsx", "evidence-table.pdf", "committee-brief.pdf", "talk.pptx", "manuscript.docx");
+            "evidence-workbook.xlsx",
+            "evidence-table.pdf",
+            "committee-brief.pdf",
+            "talk.pptx",
+            "manuscript.docx",
+            "page.html");
 
     static Stream<Named<Built>> libraries() {
         return Libraries.both();
@@ -49,7 +54,7 @@ class SameAnswersTest {
     }
 
     @Test
-    @DisplayName("the firmest finding of the demo is told with the same difference and interval in all five outputs")
+    @DisplayName("the firmest finding of the demo is told with the same difference and interval in all outputs")
     void firmest() {
         var texts = joined(Built.demo());
 

@@ -19,7 +19,12 @@ import org.junit.jupiter.api.io.TempDir;
 class SetAsideEverywhereTest {
 
     private static final List<String> OUTPUTS = List.of(
-            "evidence-workbook.xlsx", "evidence-table.pdf", "committee-brief.pdf", "talk.pptx", "manuscript.docx");
+            "evidence-workbook.xlsx",
+            "evidence-table.pdf",
+            "committee-brief.pdf",
+            "talk.pptx",
+            "manuscript.docx",
+            "page.html");
 
     @TempDir
     Path folder;

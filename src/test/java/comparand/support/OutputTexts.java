@@ -1,5 +1,7 @@
 package comparand.support;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -8,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
 
 /** Every text a reader can see in the files of a build: cells, sentences, notes of speakers, letters, words of figures. */
 public final class OutputTexts {
@@ -47,6 +51,7 @@ public final class OutputTexts {
                         .flatMap(s -> Stream.concat(s.all().stream(), s.notes().stream()))
                         .toList();
             case "docx" -> TextDocument.of(file).texts();
+            case "html" -> page(file);
             case "txt", "svg" -> lines(file);
             default -> List.of();
         };
@@ -57,6 +62,24 @@ public final class OutputTexts {
                         pdf.elements().stream().flatMap(TaggedPdf.Element::all).map(TaggedPdf.Element::text),
                         pdf.artifacts().stream())
                 .toList();
+    }
+
+    /** What stands on a page, element by element, and the words its scripts speak with. */
+    private static List<String> page(Path file) {
+        try {
+            var page = Jsoup.parse(file);
+            var data =
+                    new ObjectMapper().readTree(page.expectFirst("#exploration").data());
+            return Stream.of(
+                            page.getAllElements().stream().map(Element::ownText),
+                            page.getAllElements().stream().map(e -> e.attr("aria-label")),
+                            Built.all(data.get("words")).stream().map(JsonNode::asText))
+                    .flatMap(s -> s)
+                    .filter(s -> !s.isBlank())
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static List<String> lines(Path file) {
