@@ -62,7 +62,8 @@ class QuestionListBrowserIT {
     }
 
     @Test
-    @DisplayName("with other margins they are those of a report with these margins; what the report says is noted beside them")
+    @DisplayName(
+            "with other margins they are those of a report with these margins; what the report says is noted beside them")
     void otherMargins() throws IOException {
         BROWSER.open(otherReport()).settle();
         var printed = BROWSER.data(LIST);
@@ -87,7 +88,8 @@ class QuestionListBrowserIT {
         Reader.press(BROWSER, "page.reset-all");
 
         assertThat(BROWSER.data(LIST)).isEqualTo(printed);
-        assertThat(BROWSER.number("[...document.querySelectorAll('#t-Questions .noted')].filter(n => !n.hidden).length"))
+        assertThat(BROWSER.number(
+                        "[...document.querySelectorAll('#t-Questions .noted')].filter(n => !n.hidden).length"))
                 .isZero();
     }
 
