@@ -90,11 +90,12 @@ const Tables = (() => {
   function sortList(page, table) {
     const name = nameOf(table);
     const orders = headings(table).flatMap((column, i) => [
-      [name + '.' + i + '.a', column, 'page.sort.up'], [name + '.' + i + '.d', column, 'page.sort.down'],
+      { value: name + '.' + i + '.a', column, text: page.say('page.sort.up', { column }) },
+      { value: name + '.' + i + '.d', column, text: page.say('page.sort.down', { column }) },
     ]);
     const select = make('select', {}, make('option', { value: '', text: page.say('page.sort.none') }),
-      ...orders.map(([value, column, key]) => make('option', { value, text: page.say(key, { column }) })));
-    select.addEventListener('change', () => sortBy(page, select.value, (orders.find(o => o[0] === select.value) || ['', ''])[1]));
+      ...orders.map(({ value, text }) => make('option', { value, text })));
+    select.addEventListener('change', () => sortBy(page, select.value, orders.find(o => o.value === select.value)?.column));
     const element = field(page.say('page.sort.by'), select);
     element.classList.add('orders', 'tools');
     (table.closest('.frame') || table).before(element);
