@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Base64;
@@ -42,6 +43,7 @@ public final class Browser implements AutoCloseable {
         profile = Files.createDirectory(folder.resolve("profile"));
         downloads = Files.createDirectory(folder.resolve("downloads"));
         driver = Chromium.start(profile);
+        driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
         size(1280, 900);
         driver.command(
                 "Browser.grantPermissions",

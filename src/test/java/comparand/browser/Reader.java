@@ -7,6 +7,12 @@ final class Reader {
 
     private Reader() {}
 
+    /** Unfolds the settings that are not among the choosers. */
+    static void openSettings(Browser browser) {
+        browser.run("document.querySelector('#controls > details.settings').open = true");
+        browser.settle();
+    }
+
     /** Chooses in the list under a label. */
     static void choose(Browser browser, String label, String value) {
         set(browser, labelled(label), "SELECT", value);

@@ -164,6 +164,7 @@ class TakeAwayBrowserIT {
     }
 
     private static String beside(Path results) {
+        Reader.openSettings(BROWSER);
         BROWSER.find("#controls input[type=file]")
                 .sendKeys(results.toAbsolutePath().toString());
         BROWSER.settle().settle();

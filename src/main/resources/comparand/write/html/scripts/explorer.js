@@ -4,18 +4,40 @@ const Explorer = (() => {
 
   const { make, byId, group } = Elements;
 
-  /** Writes the state into the address; a new place is a step back can return from, a setting is not. */
-  function writeAddress(state, isStep) {
-    const address = '#' + Fragment.write(state);
-    if (address === location.hash || (address === '#' && location.hash === '')) {
-      return;
+  /** Browsers give a page some twenty entries a second, and one that takes more, as a slider would, is stopped. */
+  const PAUSE = 100;
+
+  /**
+   * Writes states into the address; a new place is a step back can return from, a setting is not.
+   *
+   * @returns {function(Object, boolean): void} takes the state, and whether it is a step
+   */
+  function addressWriter() {
+    let next = 0;
+    let waiting = 0;
+
+    function write(state, isStep) {
+      const address = '#' + Fragment.write(state);
+      if (address === location.hash || (address === '#' && location.hash === '')) {
+        return;
+      }
+      next = performance.now() + PAUSE;
+      const here = address === '#' ? location.pathname + location.search : address;
+      try {
+        history[isStep ? 'pushState' : 'replaceState'](null, '', here);
+      } catch (refused) {
+        location.hash = address; // some browsers keep the history of local files to themselves
+      }
     }
-    const here = address === '#' ? location.pathname + location.search : address;
-    try {
-      history[isStep ? 'pushState' : 'replaceState'](null, '', here);
-    } catch (refused) {
-      location.hash = address; // some browsers keep the history of local files to themselves
-    }
+    return (state, isStep) => {
+      clearTimeout(waiting);
+      const wait = next - performance.now();
+      if (isStep || wait <= 0) {
+        write(state, isStep);
+      } else {
+        waiting = setTimeout(() => write(state, false), wait);
+      }
+    };
   }
 
   function controls(page) {
@@ -82,9 +104,7 @@ const Explorer = (() => {
       }
       const found = PairRows.update(page, t.rows, page.now.questions[i], page.report.questions[i]);
       GridRows.update(t.grid, t.rows.rows);
-      if (t.table !== null) {
-        Tables.applySort(t.table, page.state.view.sort, page.data.run.language);
-      }
+      t.order();
       count.shown += found.shown;
       count.of += found.of;
       count.changed += found.changed;
@@ -99,12 +119,13 @@ const Explorer = (() => {
     const report = judge(Judging.REPORT);
     const page = { data, say, sign: data.run.decimalSign, state: Fragment.start(), report, now: report, tell: teller() };
     const tables = data.questions.map((question, i) => ({
-      rows: PairRows.of(page, question, report.questions[i].pairs), grid: GridRows.of(question), table: byId('t-' + question.table),
+      rows: PairRows.of(page, question, report.questions[i].pairs), grid: GridRows.of(question), table: byId('t-' + question.table), order: () => {},
     }));
     const sections = QuestionSections.of(page);
     let settings = null;
     let refreshBanner = () => {};
 
+    const writeAddress = addressWriter();
     let judgedFor = page.state.settings;
 
     function show(isStep) {
@@ -159,7 +180,7 @@ const Explorer = (() => {
         Ladders.reveal(page, page.state.view.at);
       }
     }
-    tables.forEach(t => t.table !== null && t.rows.rows.length > 0 && Tables.addSorting(page, t.table));
+    tables.filter(t => t.rows.rows.length > 0).forEach(t => (t.order = Tables.addSorting(page, t.table)));
     document.querySelectorAll('table[id^="t-"]').forEach(table => table.tHead !== null && Tables.addDownload(page, table));
     settings = controls(page);
     refreshBanner = Banner.of(page);

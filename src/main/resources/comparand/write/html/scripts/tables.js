@@ -2,7 +2,7 @@
 const Tables = (() => {
   'use strict';
 
-  const { make, shownText, button } = Elements;
+  const { make, shownText, field, button } = Elements;
 
   const NUMBER = /^[^\d+\u2212-]{0,3}([+\u2212-]?\d+(?:[.,]\d+)?)/;
 
@@ -51,10 +51,13 @@ const Tables = (() => {
     return { text, number: number === null ? null : Number(number[1].replace(',', '.').replace('\u2212', '-')) };
   }
 
+  const NO_KEY = Object.freeze({ text: '', number: null });
+
+  /** Sorts the rows by a column; into the order of the report by none. */
   function sort(table, column, descending, language) {
     const body = table.tBodies[0];
     const collator = new Intl.Collator(language);
-    const rows = [...body.rows].map((row, i) => ({ row, key: sortKey(row, column), first: Number(/r(\d+)$/.exec(row.id)?.[1] ?? i) }));
+    const rows = [...body.rows].map((row, i) => ({ row, key: column === null ? NO_KEY : sortKey(row, column), first: Number(/r(\d+)$/.exec(row.id)?.[1] ?? i) }));
     rows.sort((a, b) => {
       // numbers before words either way, so that what has no number never leads
       const kinds = (a.key.number === null ? 1 : 0) - (b.key.number === null ? 1 : 0);
@@ -64,7 +67,7 @@ const Tables = (() => {
     body.append(...rows.map(r => r.row));
   }
 
-  /** Marks the heading a table is sorted by; null for the order of the report. */
+  /** Marks the heading a table is sorted by; none for the order of the report. */
   function mark(table, column, descending) {
     [...table.tHead.rows[0].cells].forEach((cell, i) => {
       if (i === column) {
@@ -75,30 +78,59 @@ const Tables = (() => {
     });
   }
 
-  /** Turns the headings of a table of pairs into buttons; the state names the column as table.column.a or d. */
+  const nameOf = table => table.id.replace(/^t-/, '');
+
+  function sortBy(page, sortState, column) {
+    page.setView({ sort: sortState });
+    page.tell(sortState === '' ? page.say('page.sort.none')
+      : page.say(sortState.endsWith('.d') ? 'page.say.sorted-down' : 'page.say.sorted-up', { column }));
+  }
+
+  /** Where rows are cards there are no headings to press: a list of all orders, shown there by the style sheet. */
+  function sortList(page, table) {
+    const name = nameOf(table);
+    const orders = headings(table).flatMap((column, i) => [
+      { value: name + '.' + i + '.a', column, text: page.say('page.sort.up', { column }) },
+      { value: name + '.' + i + '.d', column, text: page.say('page.sort.down', { column }) },
+    ]);
+    const select = make('select', {}, make('option', { value: '', text: page.say('page.sort.none') }),
+      ...orders.map(({ value, text }) => make('option', { value, text })));
+    select.addEventListener('change', () => sortBy(page, select.value, orders.find(o => o.value === select.value)?.column));
+    const element = field(page.say('page.sort.by'), select);
+    element.classList.add('orders', 'tools');
+    (table.closest('.frame') || table).before(element);
+    return select;
+  }
+
+  /**
+   * Turns the headings of a table of pairs into buttons; the state names the column as table.column.a or d.
+   *
+   * @returns {function(): void} brings the table into the order of the state; the report's where the state does not name it
+   */
   function addSorting(page, table) {
-    const name = table.id.replace(/^t-/, '');
+    const name = nameOf(table);
+    const select = sortList(page, table);
     [...table.tHead.rows[0].cells].forEach((cell, column) => {
       const text = shownText(cell);
-      const sorter = button('', () => {
-        const up = page.state.view.sort === name + '.' + column + '.a';
-        page.setView({ sort: name + '.' + column + (up ? '.d' : '.a') });
-        page.tell(page.say(up ? 'page.say.sorted-down' : 'page.say.sorted-up', { column: text }));
-      }, { class: 'sort', title: page.say('page.sort.label', { column: text }) });
+      const press = () => sortBy(page, name + '.' + column + (page.state.view.sort === name + '.' + column + '.a' ? '.d' : '.a'), text);
+      const sorter = button('', press, { class: 'sort', title: page.say('page.sort.label', { column: text }) });
       sorter.append(...cell.childNodes);
       cell.append(sorter);
     });
+    let sorted = '';
+    return () => {
+      const { sort: given } = page.state.view;
+      const wanted = [...select.options].some(o => o.value === given) ? given : '';
+      if (wanted !== sorted) {
+        sorted = wanted;
+        select.value = wanted;
+        const [, number, way] = wanted.split('.');
+        const column = wanted === '' ? null : Number(number);
+        sort(table, column, way === 'd', page.data.run.language);
+        mark(table, column, way === 'd');
+      }
+    };
   }
 
-  /** Brings a table into the order of the state; one that the state does not name is left as it is. */
-  function applySort(table, sortState, language) {
-    const [name, column, way] = sortState.split('.');
-    if (table.id === 't-' + name && table.dataset.sorted !== sortState) {
-      sort(table, Number(column), way === 'd', language);
-      mark(table, Number(column), way === 'd');
-      table.dataset.sorted = sortState;
-    }
-  }
-
-  return { addDownload, addSorting, applySort, records };
+  return { addDownload, addSorting, records };
 })();
