@@ -1,6 +1,5 @@
 package comparand.app;
 
-import comparand.compose.Commission;
 import comparand.diag.Diagnostic;
 import comparand.document.publication.Publication;
 import comparand.model.Audience;
@@ -8,7 +7,6 @@ import comparand.read.LibraryFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,39 +40,21 @@ final class RequestsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return DossierFile.of(dossier, over.folder())
-                .fold((file, none) -> letters(file), findings -> stopped(findings, new LibraryFolder(Path.of("."))));
-    }
+        return new OneReader(main, Audience.SUPPLIER, Optional.empty(), "-requests")
+                .write(dossier, over, outputs, new OneReader.Telling() {
+                    @Override
+                    public Optional<String> nothing(Publication publication) {
+                        return publication.documents().isEmpty()
+                                ? Optional.of(
+                                        "Nothing that was looked for in the sources is missing; there is nobody to ask.")
+                                : Optional.empty();
+                    }
 
-    private int letters(DossierFile file) {
-        var folder = outputs.folder(file.id() + "-requests");
-        return OutputPlace.check(folder, file.folder())
-                .then(place -> Pipeline.published(
-                        file,
-                        outputs.templates(file.library()),
-                        new Commission(Set.of(Audience.SUPPLIER), Optional.empty())))
-                .fold(
-                        (publication, findings) -> written(publication, folder, file.folder()),
-                        findings -> stopped(findings, file.folder()));
-    }
-
-    private int written(Publication publication, Path folder, LibraryFolder library) {
-        if (publication.documents().isEmpty()) {
-            main.console().say("Nothing that was looked for in the sources is missing; there is nobody to ask.");
-            return Exit.DONE;
-        }
-        return Output.written(publication, folder)
-                .fold((files, none) -> said(files, folder), unwritable -> stopped(unwritable, library));
-    }
-
-    private int said(List<Path> files, Path folder) {
-        main.hasWritten();
-        Written.lines(folder, files).forEach(line -> main.console().say(line));
-        return Exit.DONE;
-    }
-
-    private int stopped(List<Diagnostic> findings, LibraryFolder library) {
-        main.console().findings(findings, library);
-        return Exit.STOPPED;
+                    @Override
+                    public void written(
+                            List<Path> files, Path folder, List<Diagnostic> findings, LibraryFolder library) {
+                        Written.lines(folder, files).forEach(main.console()::say);
+                    }
+                });
     }
 }

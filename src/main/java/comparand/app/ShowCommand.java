@@ -1,6 +1,5 @@
 package comparand.app;
 
-import comparand.compose.Commission;
 import comparand.diag.Diagnostic;
 import comparand.document.publication.Publication;
 import comparand.model.Audience;
@@ -8,7 +7,6 @@ import comparand.read.LibraryFolder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -53,38 +51,26 @@ final class ShowCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return DossierFile.of(dossier, over.folder())
-                .fold((file, none) -> page(file), findings -> stopped(findings, new LibraryFolder(Path.of("."))));
+        return new OneReader(main, Audience.PAGE, language, "-page")
+                .write(dossier, over, outputs, new OneReader.Telling() {
+                    @Override
+                    public Optional<String> nothing(Publication publication) {
+                        return Optional.empty();
+                    }
+
+                    @Override
+                    public void written(
+                            List<Path> files, Path folder, List<Diagnostic> findings, LibraryFolder library) {
+                        main.console().findings(findings, library);
+                        show(folder.resolve(Output.PAGE));
+                    }
+                });
     }
 
-    private int page(DossierFile file) {
-        var folder = outputs.folder(file.id() + "-page");
-        return OutputPlace.check(folder, file.folder())
-                .then(place -> Pipeline.published(
-                        file, outputs.templates(file.library()), new Commission(Set.of(Audience.PAGE), language)))
-                .fold(
-                        (publication, findings) -> written(publication, findings, folder, file.folder()),
-                        findings -> stopped(findings, file.folder()));
-    }
-
-    private int written(Publication publication, List<Diagnostic> findings, Path folder, LibraryFolder library) {
-        return Output.written(publication, folder)
-                .fold((files, none) -> shown(findings, folder, library), unwritable -> stopped(unwritable, library));
-    }
-
-    private int shown(List<Diagnostic> findings, Path folder, LibraryFolder library) {
-        main.hasWritten();
-        main.console().findings(findings, library);
-        var page = folder.resolve(Output.PAGE);
+    private void show(Path page) {
         main.console().say(page.toString());
         if (!printOnly) {
             Viewer.ofThisMachine().show(page);
         }
-        return Exit.DONE;
-    }
-
-    private int stopped(List<Diagnostic> findings, LibraryFolder library) {
-        main.console().findings(findings, library);
-        return Exit.STOPPED;
     }
 }

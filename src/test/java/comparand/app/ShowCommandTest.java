@@ -23,13 +23,15 @@ class ShowCommandTest {
 
     @Test
     @DisplayName("the path of the page is the last word, and the page lies there with the results it is drawn from")
-    void path() {
+    void path() throws IOException {
         var run = CommandLineUse.run("show", DEMO, "--print", "--out", folder.toString());
 
         var page = folder.resolve("small-oxygenators-page/page.html");
         assertThat(run.code()).isZero();
         assertThat(run.out().strip()).isEqualTo(page.toString());
         assertThat(page).isNotEmptyFile();
+        // so that it can be sent by mail, and opens at once from a stick
+        assertThat(Files.size(page)).isLessThan(1_572_864);
         assertThat(page.resolveSibling("results.json")).isNotEmptyFile();
     }
 

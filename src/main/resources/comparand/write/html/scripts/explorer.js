@@ -150,7 +150,7 @@ const Explorer = (() => {
     function readAddress() {
       const text = location.hash.slice(1);
       const state = Fragment.read(text, data);
-      page.state = state === null ? { ...page.state, view: { ...page.state.view, at: decodeURIComponent(text) } } : state;
+      page.state = state === null ? { ...page.state, view: { ...page.state.view, at: Fragment.anchor(text) } } : state;
       show(false);
       if (!page.now.isReport) {
         settings.open(); // and nothing but the reader closes it

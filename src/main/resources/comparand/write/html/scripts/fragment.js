@@ -72,6 +72,15 @@ const Fragment = (() => {
     return { view, settings };
   }
 
+  /** The place an ordinary anchor names; empty where it is no anchor of any page. */
+  function anchor(text) {
+    try {
+      return decodeURIComponent(text);
+    } catch (malformed) {
+      return '';
+    }
+  }
+
   /** The fragment of a state, without the number sign; empty where nothing is chosen and nothing set. */
   function write({ view, settings }) {
     const entries = [['q', view.question], ['d', view.device], ['b', view.beside], ['f', view.filter], ['sort', view.sort]];
@@ -89,5 +98,5 @@ const Fragment = (() => {
       .join('&');
   }
 
-  return { start, read, write };
+  return { start, anchor, read, write };
 })();
