@@ -55,10 +55,12 @@ final class Reader {
         browser.settle();
     }
 
-    /** All that can be seen of the content but for controls and what is announced. */
+    /** All letters that can be seen of the content, blanks left out: those between cells and controls are nobody's. */
     static String seen(Browser browser) {
         return Browser.folded(
-                browser.text("[...document.querySelectorAll('main > section')].map(s => s.innerText).join('\\n')"));
+                        browser.text(
+                                "[...document.querySelectorAll('main > section')].filter(s => s.getClientRects().length).map(s => s.innerText).join('\\n')"))
+                .replace(" ", "");
     }
 
     /** Every text the file itself holds in its sections: what scripts add is left out. */

@@ -72,7 +72,7 @@ const Elements = (() => {
 
   /** Controls under one heading. No fieldset: that is as wide as its widest choice, however narrow the window. */
   function group(name, ...children) {
-    const heading = make('h3', { id: newId('g'), text: name });
+    const heading = make('h2', { id: newId('g'), text: name });
     return make('div', { role: 'group', class: 'controls', 'aria-labelledby': heading.id }, heading, ...children);
   }
 

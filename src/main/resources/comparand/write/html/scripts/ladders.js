@@ -25,7 +25,8 @@ const Ladders = (() => {
       summary.setAttribute('tabindex', '-1'); // so that reading goes on from here
     }
     summary.focus({ preventScroll: true });
-    target.scrollIntoView({ block: 'start' });
+    // at once: on a slow way sections are laid out that were not before, and the place moves on while the reader is led there
+    target.scrollIntoView({ block: 'start', behavior: 'instant' });
     return true;
   }
 
