@@ -1,6 +1,6 @@
 #!/bin/sh
-# Draws the pictures of README.md from the outputs of the demo. Needs a packaged tool, pdftoppm and pdftotext (poppler), and
-# LibreOffice to set slides, workbook and text as pages.
+# Draws the pictures of README.md from the outputs of the demo. Needs a packaged tool, pdftoppm and pdftotext (poppler),
+# LibreOffice to set slides, workbook and text as pages, and Chromium to show the page.
 set -eu
 cd "$(dirname "$0")/../.."
 work=$(mktemp -d)
@@ -36,3 +36,13 @@ picture talk-questions 40 "$work/talk.pdf" 11
 picture manuscript 58 "$work/manuscript.pdf" "$(page "$work/manuscript.pdf" "Results")"
 picture manuscript-figures 58 "$work/manuscript.pdf" "$(page "$work/manuscript.pdf" "Figures")"
 picture workbook 62 "$work/evidence-workbook.pdf" "$(page "$work/evidence-workbook.pdf" "Set beside")"
+
+# screen NAME FRAGMENT
+screen() {
+    chromium --headless=new --no-sandbox --disable-gpu --hide-scrollbars --virtual-time-budget=3000 \
+        --force-device-scale-factor=0.5 --window-size=1280,1250 --screenshot="$PWD/src/docs/$1.png" "file://$out/page.html#$2" \
+        >/dev/null 2>&1
+}
+
+screen page "q=pressure-drop"
+screen page-exploring "q=pressure-drop&m.pressure-drop=15&t.pressure-drop.haemoglobin=2"

@@ -2,22 +2,17 @@
 const EarlierView = (() => {
   'use strict';
 
-  const { make, field, group } = Elements;
+  const { make, table, field, group } = Elements;
 
-  const head = (...texts) => make('tr', {}, ...texts.map(text => make('th', { scope: 'col', text })));
-
-  function table(page, found) {
+  function differences(page, found) {
     const say = page.say;
     const kinds = { another: say('page.earlier.another'), gone: say('page.earlier.gone'), new: say('page.earlier.new') };
-    const rows = found.rows.map(r => make('tr', {},
-      make('th', { scope: 'row', text: r.judged === null ? r.id : r.question + ': ' + PairRows.nameOf(r.judged.pair) }),
-      make('td', { text: kinds[r.kind] }),
-      make('td', { text: r.then || say('not-applicable') }),
-      make('td', { text: r.now || say('not-applicable') })));
-    return make('div', { class: 'frame', tabindex: '0', role: 'region', 'aria-label': say('page.earlier.title') }, make('table', {},
-      make('caption', { text: say('page.earlier.caption', { day: found.asOf }) }),
-      make('thead', {}, head(say('page.earlier.pair'), say('page.earlier.what'), say('page.earlier.then'), say('page.earlier.now'))),
-      make('tbody', {}, ...rows)));
+    const name = r => (r.judged === null ? r.id : r.question + ': ' + PairRows.nameOf(r.judged.pair));
+    const headings = [say('page.earlier.pair'), say('page.earlier.what'), say('page.earlier.then'), say('page.earlier.now')];
+    const none = say('not-applicable');
+    return make('div', { class: 'frame', tabindex: '0', role: 'region', 'aria-label': say('page.earlier.title') },
+      table(say('page.earlier.caption', { day: found.asOf }), headings,
+        found.rows.map(r => ({ cells: [name(r), kinds[r.kind], r.then || none, r.now || none] }))));
   }
 
   function show(page, text, place) {
@@ -40,7 +35,7 @@ const EarlierView = (() => {
     const summary = say('page.say.earlier', {
       same: String(found.same), another: count('another'), gone: count('gone'), added: count('new'), day: found.asOf,
     });
-    place.replaceChildren(make('p', { text: summary }), ...(found.rows.length > 0 ? [table(page, found)] : []));
+    place.replaceChildren(make('p', { text: summary }), ...(found.rows.length > 0 ? [differences(page, found)] : []));
     page.tell(summary);
   }
 

@@ -24,6 +24,21 @@ const Elements = (() => {
     return element;
   }
 
+  /**
+   * A table of texts. Each cell carries its heading, which stands before it where rows are set as cards.
+   *
+   * @param {string} caption
+   * @param {string[]} headings
+   * @param {Array<{cells: string[], class: (string|undefined)}>} rows the first cell names its row
+   */
+  function table(caption, headings, rows) {
+    const body = rows.map(r => make('tr', { class: r.class },
+      ...r.cells.map((text, i) => make(i === 0 ? 'th' : 'td', i === 0 ? { scope: 'row', text } : { 'data-label': headings[i], text }))));
+    return make('table', {}, make('caption', { text: caption }),
+      make('thead', {}, make('tr', {}, ...headings.map(text => make('th', { scope: 'col', text })))),
+      make('tbody', {}, ...body));
+  }
+
   const byId = id => document.getElementById(id);
 
   /** The part of a cell that holds its shown text; marks of notes and buttons stand beside it. */
@@ -88,5 +103,5 @@ const Elements = (() => {
     return make('button', { type: 'button', text, click: pressed, ...attributes });
   }
 
-  return { make, byId, shownPart, shownText, setText, setHidden, section, ladder, field, tick, group, bar, button, newId };
+  return { make, table, byId, shownPart, shownText, setText, setHidden, section, ladder, field, tick, group, bar, button, newId };
 })();

@@ -2,27 +2,19 @@
 const WhyDialog = (() => {
   'use strict';
 
-  const { make, ladder } = Elements;
-
-  const head = (...texts) => make('tr', {}, ...texts.map(text => make('th', { scope: 'col', text })));
+  const { make, table, ladder } = Elements;
 
   function row(say, c) {
     const decides = Standing.decidesAgainst(c);
-    return make('tr', decides ? { class: 'decides' } : {},
-      make('th', { scope: 'row', text: c.name }),
-      make('td', { text: c.ours }),
-      make('td', { text: c.theirs }),
-      make('td', { text: say('mark.' + c.mark) }),
-      make('td', { text: c.tolerance === '' ? say('not-applicable') : c.tolerance }),
-      make('td', { text: decides ? say('page.why.decides') : c.role === 'decides' ? say('page.why.would-decide') : say('page.why.qualifies') }));
+    const role = decides ? say('page.why.decides') : c.role === 'decides' ? say('page.why.would-decide') : say('page.why.qualifies');
+    const tolerance = c.tolerance === '' ? say('not-applicable') : c.tolerance;
+    return { class: decides ? 'decides' : undefined, cells: [c.name, c.ours, c.theirs, say('mark.' + c.mark), tolerance, role] };
   }
 
   function conditions(say, judged) {
-    return make('div', { class: 'frame' }, make('table', {},
-      make('caption', { text: say('page.why.conditions') }),
-      make('thead', {}, head(say('page.why.condition'), say('page.why.ours'), say('page.why.theirs'), say('page.why.found'),
-        say('page.why.tolerance'), say('page.why.role'))),
-      make('tbody', {}, ...judged.conditions.map(c => row(say, c)))));
+    const headings = [say('page.why.condition'), say('page.why.ours'), say('page.why.theirs'), say('page.why.found'),
+      say('page.why.tolerance'), say('page.why.role')];
+    return make('div', { class: 'frame' }, table(say('page.why.conditions'), headings, judged.conditions.map(c => row(say, c))));
   }
 
   const list = texts => make('ul', {}, ...texts.map(text => make('li', { text })));
