@@ -7,7 +7,7 @@ const EarlierView = (() => {
   function differences(page, found) {
     const say = page.say;
     const kinds = { another: say('page.earlier.another'), gone: say('page.earlier.gone'), new: say('page.earlier.new') };
-    const name = r => (r.judged === null ? r.id : r.question + ': ' + PairRows.nameOf(r.judged.pair));
+    const name = r => (r.judged === null ? r.id : Words.upperFirst(r.question) + ': ' + PairRows.nameOf(r.judged.pair));
     const headings = [say('page.earlier.pair'), say('page.earlier.what'), say('page.earlier.then'), say('page.earlier.now')];
     const none = say('not-applicable');
     return make('div', { class: 'frame', tabindex: '0', role: 'region', 'aria-label': say('page.earlier.title') },

@@ -32,7 +32,7 @@ const ViewControl = (() => {
   function of(page) {
     const say = page.say;
     const question = choice(say('page.question'),
-      [['', say('page.question.all')], ...page.data.questions.map(q => [q.metric, q.name])], value => page.setView({ question: value }));
+      [['', say('page.question.all')], ...page.data.questions.map(q => [q.metric, Words.upperFirst(q.name)])], value => page.setView({ question: value }));
     const device = choice(say('page.device'),
       [['', say('page.device.all')], ...page.data.devices.map(d => [d.id, d.name])], value => page.setView({ device: value }));
     const beside = choice(say('page.beside'), besides(page), value => page.setView({ beside: value }));
