@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -36,12 +35,12 @@ public final class Browser implements AutoCloseable {
 
     private final Chromium driver;
     private final Path profile;
-    private final Path downloads;
+    private final Downloads downloads;
     private boolean scripts = true;
 
     private Browser(Path folder) throws IOException {
         profile = Files.createDirectory(folder.resolve("profile"));
-        downloads = Files.createDirectory(folder.resolve("downloads"));
+        downloads = new Downloads(Files.createDirectory(folder.resolve("downloads")));
         driver = Chromium.start(profile);
         driver.manage().timeouts().scriptTimeout(Duration.ofMinutes(3));
         size(1280, 900);
@@ -54,7 +53,7 @@ public final class Browser implements AutoCloseable {
                         "behavior",
                         "allow",
                         "downloadPath",
-                        downloads.toAbsolutePath().toString()));
+                        downloads.folder().toAbsolutePath().toString()));
     }
 
     public static Browser start() {
@@ -260,27 +259,7 @@ public final class Browser implements AutoCloseable {
 
     /** The one file downloaded since this browser was started or this was last asked; it is taken out of the folder. */
     public Path downloaded() {
-        try {
-            for (int tries = 0; tries < 100; tries++) {
-                var done = Arrays.stream(requireNonNull(downloads.toFile().listFiles()))
-                        .filter(f -> !f.getName().endsWith(".crdownload") && !f.isHidden())
-                        .toList();
-                if (done.size() == 1) {
-                    var file = done.get(0).toPath();
-                    return Files.move(
-                            file,
-                            Files.createTempDirectory("comparand-download")
-                                    .resolve(done.get(0).getName()));
-                }
-                Thread.sleep(50);
-            }
-            throw new AssertionError("no download came");
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException(e);
-        }
+        return downloads.next();
     }
 
     private static JsonNode read(String json) {
