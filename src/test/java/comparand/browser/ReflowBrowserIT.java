@@ -54,6 +54,7 @@ class ReflowBrowserIT {
                 .open(DemoPage.file(), given.substring(given.indexOf(' ') + 1))
                 .settle()
                 .whole();
+        Reader.openSettings(BROWSER);
 
         assertThat(BROWSER.texts(STICKING_OUT)).isEmpty();
         assertThat(BROWSER.number("document.documentElement.scrollWidth"))
@@ -95,7 +96,11 @@ class ReflowBrowserIT {
     @ParameterizedTest
     @ValueSource(ints = {320, 1280})
     void whatIsPressedIsLargeEnough(int width) {
-        BROWSER.size(width, 700).open(DemoPage.file()).settle().whole();
+        BROWSER.size(width, 700)
+                .open(DemoPage.file(), "#q=pressure-drop")
+                .settle()
+                .whole();
+        Reader.openSettings(BROWSER);
 
         assertThat(BROWSER.number(
                         "document.querySelectorAll('#controls button, #controls input, #controls select').length"))
