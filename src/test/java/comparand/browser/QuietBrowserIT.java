@@ -32,6 +32,8 @@ class QuietBrowserIT {
     void opensAndIsWorkedWithoutAComplaint(int width, boolean dark) {
         BROWSER.size(width, 700).dark(dark).open(DemoPage.file()).settle();
         assertThat(BROWSER.complaints()).isEmpty();
+        BROWSER.screenshots(dark ? "page-dark" : "page-light");
+        BROWSER.size(width, 700);
 
         assertThat(EveryControl.work(BROWSER)).isGreaterThan(FEWEST);
 

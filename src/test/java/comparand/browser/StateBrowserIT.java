@@ -94,6 +94,7 @@ class StateBrowserIT {
                 .anyMatch(t -> t.contains("Corran"))
                 .contains(DemoPage.word("page.difference.like"), DemoPage.word("page.difference.no-figure"));
         assertThat(BROWSER.find("#exploring").getDomAttribute("role")).isEqualTo("status");
+        BROWSER.screenshots("exploring");
     }
 
     @Test
