@@ -15,8 +15,12 @@ record Downloads(Path folder) {
     Path next() {
         try {
             for (int tries = 0; tries < 100; tries++) {
-                var done = Arrays.stream(requireNonNull(folder.toFile().listFiles()))
-                        .filter(f -> !f.getName().endsWith(".crdownload") && !f.isHidden())
+                var all = requireNonNull(folder.toFile().listFiles());
+                boolean isUnderWay =
+                        Arrays.stream(all).anyMatch(f -> f.getName().endsWith(".crdownload"));
+                // the name is taken by an empty file first
+                var done = Arrays.stream(all)
+                        .filter(f -> !isUnderWay && !f.isHidden() && f.length() > 0)
                         .toList();
                 if (done.size() == 1) {
                     var file = done.get(0).toPath();

@@ -39,8 +39,9 @@ const ViewControl = (() => {
     const filter = make('input', { type: 'search' });
     let waiting = 0;
     filter.addEventListener('input', () => {
-      clearTimeout(waiting);
-      waiting = setTimeout(() => page.setView({ filter: filter.value }), 120);
+      // once a frame, however fast somebody types
+      cancelAnimationFrame(waiting);
+      waiting = requestAnimationFrame(() => page.setView({ filter: filter.value }));
     });
     const grey = tick(say('page.grey'), false, on => page.setView({ grey: on }));
     const large = tick(say('page.large'), false, on => page.setView({ large: on }));
