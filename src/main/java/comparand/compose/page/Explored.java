@@ -2,6 +2,7 @@ package comparand.compose.page;
 
 import comparand.compose.text.Cells;
 import comparand.compose.text.Run;
+import comparand.compose.text.SummaryText;
 import comparand.document.Edition;
 import comparand.document.exploration.Exploration;
 import comparand.document.exploration.Exploration.DeviceShown;
@@ -202,7 +203,7 @@ final class Explored {
                 sources(whole),
                 whole.each().stream()
                         .map(c -> c.pairing().theirs())
-                        .filter(comparand.compose.text.SummaryText::isRead)
+                        .filter(SummaryText::isRead)
                         .flatMap(c -> source(c).stream())
                         .toList(),
                 subsets);

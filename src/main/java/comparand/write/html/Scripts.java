@@ -32,6 +32,7 @@ final class Scripts {
             "pair-rows.js",
             "grid-rows.js",
             "tables.js",
+            "long-tables.js",
             "margin-control.js",
             "tolerance-control.js",
             "view-control.js",

@@ -105,6 +105,7 @@ const Explorer = (() => {
       const found = PairRows.update(page, t.rows, page.now.questions[i], page.report.questions[i]);
       GridRows.update(t.grid, t.rows.rows);
       t.order();
+      t.draw.forEach(draw => draw());
       count.shown += found.shown;
       count.of += found.of;
       count.changed += found.changed;
@@ -120,6 +121,7 @@ const Explorer = (() => {
     const page = { data, say, sign: data.run.decimalSign, state: Fragment.start(), report, now: report, tell: teller() };
     const tables = data.questions.map((question, i) => ({
       rows: PairRows.of(page, question, report.questions[i].pairs), grid: GridRows.of(question), table: byId('t-' + question.table), order: () => {},
+      draw: [],
     }));
     const sections = QuestionSections.of(page);
     let settings = null;
@@ -180,7 +182,10 @@ const Explorer = (() => {
         Ladders.reveal(page, page.state.view.at);
       }
     }
-    tables.filter(t => t.rows.rows.length > 0).forEach(t => (t.order = Tables.addSorting(page, t.table)));
+    tables.filter(t => t.rows.rows.length > 0).forEach(t => {
+      t.order = Tables.addSorting(page, t.table);
+      t.draw = [t.table, byId('t-' + t.rows.question.grid)].map(table => LongTables.of(page, table));
+    });
     document.querySelectorAll('table[id^="t-"]').forEach(table => table.tHead !== null && Tables.addDownload(page, table));
     settings = controls(page);
     refreshBanner = Banner.of(page);

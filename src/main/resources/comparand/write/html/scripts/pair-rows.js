@@ -4,7 +4,7 @@ const PairRows = (() => {
 
   const { make, byId, shownPart, shownText, setText, setHidden, button } = Elements;
 
-  function rowOf(page, question, pair, width) {
+  function rowOf(page, question, pair) {
     const element = byId('t-' + question.table + '-r' + pair.row);
     if (element === null) {
       return null;
