@@ -25,10 +25,6 @@ final class Answers {
 
     private Answers() {}
 
-    static Answer of(Pairing pairing, Optional<Margin> margin) {
-        return pairing.standing().isCompared() ? ifCompared(pairing, margin) : new Answer.Shown();
-    }
-
     /** The answer whatever the standing. */
     static Answer ifCompared(Pairing pairing, Optional<Margin> margin) {
         return pairing.ours().summary().fold(new Summary.Cases<>() {

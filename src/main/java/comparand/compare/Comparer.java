@@ -42,18 +42,15 @@ public final class Comparer {
     }
 
     private List<Comparison> comparisons() {
-        var answers =
-                matched.pairings().stream().map(p -> Answers.of(p, margin(p))).toList();
+        var answers = matched.pairings().stream()
+                .map(p -> Answers.ifCompared(p, margin(p)))
+                .toList();
         var adjusted = adjusted(answers);
         var comparisons = new ArrayList<Comparison>();
         for (int i = 0; i < answers.size(); i++) {
             var pairing = matched.pairings().get(i);
             comparisons.add(new Comparison(
-                    pairing,
-                    margin(pairing),
-                    answers.get(i),
-                    Answers.ifCompared(pairing, margin(pairing)),
-                    adjusted.getOrDefault(i, OptionalDouble.empty())));
+                    pairing, margin(pairing), answers.get(i), adjusted.getOrDefault(i, OptionalDouble.empty())));
         }
         return comparisons;
     }
@@ -68,7 +65,10 @@ public final class Comparer {
         var family = new ArrayList<Integer>();
         var p = new ArrayList<Double>();
         for (int i = 0; i < answers.size(); i++) {
-            if (matched.pairings().get(i).isOfFamily(primary) && answers.get(i) instanceof Answer.Tested tested) {
+            var pairing = matched.pairings().get(i);
+            if (pairing.standing().isCompared()
+                    && pairing.isOfFamily(primary)
+                    && answers.get(i) instanceof Answer.Tested tested) {
                 family.add(i);
                 p.add(tested.difference().p());
             }

@@ -12,14 +12,17 @@ import java.util.OptionalDouble;
  *     never printed as an answer
  * @param adjustedP Holm's adjusted p over the family of device comparisons; empty outside of it
  */
-public record Comparison(
-        Pairing pairing, Optional<Margin> margin, Answer answer, Answer ifCompared, OptionalDouble adjustedP) {
+public record Comparison(Pairing pairing, Optional<Margin> margin, Answer ifCompared, OptionalDouble adjustedP) {
 
     public Comparison {
         requireNonNull(pairing, "pairing");
         requireNonNull(margin, "margin");
-        requireNonNull(answer, "answer");
         requireNonNull(ifCompared, "ifCompared");
         requireNonNull(adjustedP, "adjustedP");
+    }
+
+    /** What is said of the pair: shown alone where its conditions forbid more. */
+    public Answer answer() {
+        return pairing.standing().isCompared() ? ifCompared : new Answer.Shown();
     }
 }
