@@ -25,10 +25,15 @@ public final class Checker {
         return Outcome.of(new Checked(library, dossier, findings.held()), findings.all());
     }
 
-    private static Findings run(Library library, List<DossierRecord> dossiers, LocalDate today) {
+    private static Findings.Found run(Library library, List<DossierRecord> dossiers, LocalDate today) {
         var context = new Context(library, dossiers, today);
-        var findings = Findings.start();
-        Rules.ALL.forEach(rule -> rule.check(context, findings.of(rule)));
-        return findings;
+        // each rule by itself and two and more at a time; put together in the order of the rules
+        return Findings.together(Rules.ALL.parallelStream()
+                .map(rule -> {
+                    var findings = new Findings(rule);
+                    rule.check(context, findings);
+                    return findings;
+                })
+                .toList());
     }
 }

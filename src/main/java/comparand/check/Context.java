@@ -21,25 +21,51 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 
-/**
- * What a rule may look at.
- *
- * @param dossiers those to be checked: one for a build, all for a check of the whole library
- * @param today the day dates are judged by
- */
-record Context(Library library, List<DossierRecord> dossiers, LocalDate today) {
+/** What a rule may look at. Rules run at the same time, so nothing here changes. */
+final class Context {
+
+    private final Library library;
+    private final List<DossierRecord> dossiers;
+    private final LocalDate today;
+    private final List<PublishedValue> values;
+
+    /**
+     * What the rules of one check look at.
+     *
+     * @param dossiers those to be checked: one for a build, all for a check of the whole library
+     * @param today the day dates are judged by
+     */
+    Context(Library library, List<DossierRecord> dossiers, LocalDate today) {
+        this.library = library;
+        this.dossiers = List.copyOf(dossiers);
+        this.today = today;
+        // gathered once: most rules look at every value
+        values = library.values().toList();
+    }
+
+    Library library() {
+        return library;
+    }
+
+    List<DossierRecord> dossiers() {
+        return dossiers;
+    }
+
+    LocalDate today() {
+        return today;
+    }
 
     Catalogue catalogue() {
         return library.catalogue();
     }
 
     Stream<PublishedValue> values() {
-        return library.values();
+        return values.stream();
     }
 
     /** Every value whose metric is known, with it. */
     void eachValue(BiConsumer<PublishedValue, Metric> visitor) {
-        values().forEach(v -> metric(v).ifPresent(m -> visitor.accept(v, m)));
+        values.forEach(v -> metric(v).ifPresent(m -> visitor.accept(v, m)));
     }
 
     Optional<Metric> metric(PublishedValue value) {

@@ -26,6 +26,8 @@ final class DossierNamesUnknown implements Rule {
     @Override
     public void check(Context context, Findings findings) {
         var library = context.library();
+        var sourcesAndValues = new TreeSet<>(library.sources().keySet());
+        context.values().forEach(v -> sourcesAndValues.add(v.id()));
         for (var dossier : context.dossiers()) {
             names(dossier.devices(), library.devices().keySet(), "device", findings);
             names(List.of(dossier.presentDevice()), library.devices().keySet(), "device", findings);
@@ -57,8 +59,6 @@ final class DossierNamesUnknown implements Rule {
                     library.catalogue().ids(),
                     "metric",
                     findings);
-            var sourcesAndValues = new TreeSet<>(library.sources().keySet());
-            library.values().forEach(v -> sourcesAndValues.add(v.id()));
             names(
                     dossier.leaveOut().stream().map(LeaveOutRecord::what).toList(),
                     sourcesAndValues,

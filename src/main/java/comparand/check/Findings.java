@@ -12,21 +12,11 @@ import java.util.TreeMap;
 final class Findings {
 
     private final String code;
-    private final List<Diagnostic> all;
-    private final SortedMap<String, String> held;
+    private final List<Diagnostic> all = new ArrayList<>();
+    private final SortedMap<String, String> held = new TreeMap<>();
 
-    private Findings(String code, List<Diagnostic> all, SortedMap<String, String> held) {
-        this.code = code;
-        this.all = all;
-        this.held = held;
-    }
-
-    static Findings start() {
-        return new Findings("none", new ArrayList<>(), new TreeMap<>());
-    }
-
-    Findings of(Rule rule) {
-        return new Findings(rule.code(), all, held);
+    Findings(Rule rule) {
+        code = rule.code();
     }
 
     void stop(Span span, String message, String why, String fix) {
@@ -43,12 +33,19 @@ final class Findings {
         all.add(Diagnostic.note(code, span, message, why, fix));
     }
 
-    /** Each once: two metrics of one file may be wronged by one word. */
-    List<Diagnostic> all() {
-        return all.stream().distinct().toList();
+    /** What all rules found, in the order of the rules. */
+    static Found together(List<Findings> findings) {
+        var held = new TreeMap<String, String>();
+        findings.forEach(f -> f.held.forEach(held::putIfAbsent));
+        // each once: two metrics of one file may be wronged by one word
+        return new Found(
+                findings.stream().flatMap(f -> f.all.stream()).distinct().toList(), held);
     }
 
-    SortedMap<String, String> held() {
-        return held;
-    }
+    /**
+     * What the rules found.
+     *
+     * @param held the values kept out of comparisons, by id, with the reason
+     */
+    record Found(List<Diagnostic> all, SortedMap<String, String> held) {}
 }

@@ -43,9 +43,11 @@ final class LimitAsValue implements Rule {
 
     /** A sign before the figure itself: "P < 0.05" beside it says nothing about it. */
     private static boolean signed(String signs, String digits, String words) {
-        return Pattern.compile("[" + signs + "]=?[\\s\u00a0\u202f]*" + Pattern.quote(digits) + "(?!\\d|[.,·]\\d)")
-                .matcher(words)
-                .find();
+        // few texts hold such a sign, and only they need a pattern of their own
+        return words.chars().anyMatch(c -> signs.indexOf(c) >= 0)
+                && Pattern.compile("[" + signs + "]=?[\\s\u00a0\u202f]*" + Pattern.quote(digits) + "(?!\\d|[.,·]\\d)")
+                        .matcher(words)
+                        .find();
     }
 
     private static void warn(boolean found, String key, Located<Printed> q, String words, Findings findings) {

@@ -72,14 +72,38 @@ final class NumberNotInQuote implements Rule {
 
     /** As a whole number of its own, however the thousands are set apart: 65 does not occur in 165 or in 6.5. */
     private static boolean occurs(String number, String text) {
-        var digits = Pattern.compile(
-                "(?<![\\d.]|\\d,)" + Pattern.quote(bare(number).findFirst().orElseThrow()) + "(?!\\d|[.,]\\d)");
-        return bare(text).anyMatch(reading -> digits.matcher(reading).find());
+        var digits = bare(number).findFirst().orElseThrow();
+        return bare(text).anyMatch(reading -> standsIn(reading, digits));
+    }
+
+    /** By hand and not as a pattern: every number of a library is looked for, each would be a pattern of its own. */
+    private static boolean standsIn(String text, String digits) {
+        for (int at = text.indexOf(digits); at >= 0; at = text.indexOf(digits, at + 1)) {
+            int end = at + digits.length();
+            boolean goesOn = isDigit(text, at - 1)
+                    || isOneOf(".", text, at - 1)
+                    || (isOneOf(",", text, at - 1) && isDigit(text, at - 2))
+                    || isDigit(text, end)
+                    || (isOneOf(".,", text, end) && isDigit(text, end + 1));
+            if (!goesOn) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isDigit(String text, int at) {
+        return isOneOf("0123456789", text, at);
+    }
+
+    private static boolean isOneOf(String signs, String text, int at) {
+        return at >= 0 && at < text.length() && signs.indexOf(text.charAt(at)) >= 0;
     }
 
     /** A text with decimal points and without signs; commas and blanks between digits may be either. */
     private static Stream<String> bare(String text) {
-        var plain = text.replace('−', '-').replace('·', '.').replaceAll("^-", "");
+        var signed = text.replace('−', '-').replace('·', '.');
+        var plain = signed.startsWith("-") ? signed.substring(1) : signed;
         return Stream.of(DECIMAL_COMMA, THOUSANDS_COMMA)
                 .map(comma -> comma.matcher(plain).replaceAll(comma == DECIMAL_COMMA ? "." : ""))
                 .flatMap(t -> Stream.of(t, THOUSANDS_BLANK.matcher(t).replaceAll("")));

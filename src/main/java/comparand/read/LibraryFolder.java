@@ -1,5 +1,7 @@
 package comparand.read;
 
+import comparand.diag.Diagnostic;
+import comparand.diag.Span;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -85,6 +87,34 @@ public record LibraryFolder(Path root, Optional<Path> over) {
                     .sorted()
                     .toList();
         }
+    }
+
+    /** Whether a path is a link to a place outside, which may not be: what lies elsewhere is not handed on with a library. */
+    boolean leadsOutside(Path path, String file, List<Diagnostic> findings) {
+        try {
+            if (!Files.exists(path) || holds(path)) {
+                return false;
+            }
+        } catch (IOException e) {
+            findings.add(unreadable(file));
+            return true;
+        }
+        findings.add(Diagnostic.stop(
+                "file-outside",
+                Span.startOf(file),
+                "this is a link to a place outside of the library",
+                "a library must be whole when it is handed on",
+                "copy what it leads to in its place"));
+        return true;
+    }
+
+    static Diagnostic unreadable(String file) {
+        return Diagnostic.stop(
+                "file-unreadable",
+                Span.startOf(file),
+                "this file could not be read",
+                "a library is read whole or not at all",
+                "check that it exists, is whole, and may be read");
     }
 
     /** Whether a path leads to a file of the library or of the folder laid over it. */

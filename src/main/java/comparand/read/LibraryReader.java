@@ -77,23 +77,23 @@ public final class LibraryReader {
                 findings);
     }
 
+    /** The records of a folder; its files are read side by side and put together in the order of their names. */
     private <T extends Record> SortedMap<String, T> folder(
             String name, Class<T> type, Function<T, Located<String>> id) {
         var records = new TreeMap<String, T>();
-        for (var path : list(name)) {
-            var file = name + "/" + path.getFileName();
-            if (leadsOutside(path, folder.named(file))) {
-                continue;
-            }
-            if (Files.isDirectory(path)) {
-                unexpected(folder.named(file), "a folder");
-            } else if (!file.endsWith(".yaml")) {
-                unexpected(folder.named(file), "not a record");
-            } else {
-                record(path, file, type).ifPresent(r -> register(records, r, id.apply(r), stem(file)));
-            }
+        var files = list(name).parallelStream()
+                .map(path -> RecordFile.in(folder, path, name + "/" + path.getFileName(), type))
+                .toList();
+        for (var file : files) {
+            add(file).ifPresent(r -> register(records, r, id.apply(r), stem(file.file())));
         }
         return records;
+    }
+
+    private <T extends Record> Optional<T> add(RecordFile<T> file) {
+        findings.addAll(file.findings());
+        file.fingerprint().ifPresent(print -> fingerprints.put(file.file(), print));
+        return file.record();
     }
 
     private SortedMap<String, StudyRecord> studies() {
@@ -102,11 +102,11 @@ public final class LibraryReader {
             var name = "studies/" + study.getFileName();
             var file = name + "/study.yaml";
             var path = folder.path(file);
-            if (leadsOutside(study, name) || leadsOutside(path, folder.named(file))) {
+            if (folder.leadsOutside(study, name, findings) || folder.leadsOutside(path, folder.named(file), findings)) {
                 continue;
             }
             if (!Files.isDirectory(study)) {
-                unexpected(name, "not a study folder");
+                findings.add(RecordFile.unexpected(name, "not a study folder"));
             } else if (!Files.isRegularFile(path)) {
                 findings.add(Diagnostic.stop(
                         "study-missing",
@@ -115,7 +115,7 @@ public final class LibraryReader {
                         "without it nobody knows what the columns of its files mean",
                         "add study.yaml; `comparand start DIR` writes a blank one"));
             } else {
-                record(path, file, StudyRecord.class).ifPresent(record -> {
+                add(RecordFile.read(folder, path, file, StudyRecord.class)).ifPresent(record -> {
                     register(records, record, record.study(), String.valueOf(study.getFileName()));
                     new RawData(folder, name, findings, fingerprints, data).read(record);
                 });
@@ -143,65 +143,17 @@ public final class LibraryReader {
         records.put(id.value(), record);
     }
 
-    private <T extends Record> Optional<T> record(Path path, String file, Class<T> type) {
-        try {
-            var bytes = Files.readAllBytes(path);
-            fingerprints.put(file, Fingerprint.of(bytes));
-            return Binder.read(folder.named(file), bytes, type, findings);
-        } catch (IOException e) {
-            unreadable(folder.named(file));
-            return Optional.empty();
-        }
-    }
-
-    private void unreadable(String file) {
-        findings.add(Diagnostic.stop(
-                "file-unreadable",
-                Span.startOf(file),
-                "this file could not be read",
-                "a library is read whole or not at all",
-                "check that it exists, is whole, and may be read"));
-    }
-
-    private void unexpected(String file, String what) {
-        findings.add(Diagnostic.note(
-                "file-not-read",
-                Span.startOf(file),
-                "this is %s, so it was not read".formatted(what),
-                "a record nobody reads looks as if it counted",
-                "name records with the ending .yaml, or move this elsewhere"));
-    }
-
     /** The entries of a folder by name; hidden ones are left alone, and a folder that is not there is empty. */
     private List<Path> list(String name) {
-        if (leadsOutside(folder.root().resolve(name), name)) {
+        if (folder.leadsOutside(folder.root().resolve(name), name, findings)) {
             return List.of();
         }
         try {
             return folder.list(name);
         } catch (IOException e) {
-            unreadable(name);
+            findings.add(LibraryFolder.unreadable(name));
             return List.of();
         }
-    }
-
-    /** A link may not lead out of the library: what lies elsewhere is not handed on with it. */
-    private boolean leadsOutside(Path path, String file) {
-        try {
-            if (!Files.exists(path) || folder.holds(path)) {
-                return false;
-            }
-        } catch (IOException e) {
-            unreadable(file);
-            return true;
-        }
-        findings.add(Diagnostic.stop(
-                "file-outside",
-                Span.startOf(file),
-                "this is a link to a place outside of the library",
-                "a library must be whole when it is handed on",
-                "copy what it leads to in its place"));
-        return true;
     }
 
     private static String stem(String file) {

@@ -121,12 +121,7 @@ final class RawData {
                     "a file that cannot be read whole is not read at all",
                     e.fix()));
         } catch (IOException e) {
-            findings.add(Diagnostic.stop(
-                    "file-unreadable",
-                    Span.startOf(folder.named(file)),
-                    "this file could not be read",
-                    "a library is read whole or not at all",
-                    "check that it exists, is whole, and may be read"));
+            findings.add(LibraryFolder.unreadable(folder.named(file)));
         }
         // what is said of a workbook as a whole is said once
         notes.stream().filter(n -> !findings.contains(n)).forEach(findings::add);

@@ -4,6 +4,7 @@ import comparand.diag.Suggest;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -66,6 +67,12 @@ public final class TradeSpelling {
     private static final String SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹⁻⁺";
     private static final String PLAIN = "0123456789-+";
 
+    /** Spellings read before: a library has many thousand quantities and some dozen units. */
+    private static final Map<String, Unit> READ = new ConcurrentHashMap<>();
+
+    /** More than people use, and few enough to bear whatever a file may hold. */
+    private static final int MOST_REMEMBERED = 1000;
+
     private TradeSpelling() {}
 
     /** The spellings most often met, for lists to choose from. */
@@ -76,6 +83,19 @@ public final class TradeSpelling {
     /** A unit as written, or why it is none. Positions count within the text as written. */
     public static Parsed<Unit> read(String written) {
         var text = written.strip();
+        var known = READ.get(text);
+        if (known != null) {
+            return Parsed.ok(known);
+        }
+        return parsed(text).map(u -> {
+            if (READ.size() < MOST_REMEMBERED) {
+                READ.put(text, u);
+            }
+            return u;
+        });
+    }
+
+    private static Parsed<Unit> parsed(String text) {
         if (text.isEmpty()) {
             return Parsed.fault(0, 1, "there is no unit here", "write a unit, or `1` for a bare number");
         }

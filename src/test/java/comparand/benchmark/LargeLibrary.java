@@ -7,39 +7,61 @@ import java.util.Locale;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * A library as large as a page must bear: 40 devices, each measured at home on the bench at five flows, and 125 invented
- * papers that print the pressure drop of eight of them at each flow, 5000 values. Seeded: the same bytes every time.
+ * An invented library of any size: devices, each measured at home on the bench at five flows, and papers that print the pressure
+ * drop of some of them at each flow. Seeded: the same bytes every time.
  */
 final class LargeLibrary {
 
-    static final int DEVICES = 40;
-    private static final int PAPERS = 125;
-    private static final int DEVICES_IN_A_PAPER = 8;
     private static final int FLOWS = 5;
     private static final int UNITS = 4;
-    static final int VALUES = PAPERS * DEVICES_IN_A_PAPER * FLOWS;
 
     private final SplittableRandom random = new SplittableRandom(20261120);
+    private final Size size;
 
-    private LargeLibrary() {}
+    private LargeLibrary(Size size) {
+        this.size = size;
+    }
 
-    /** The file of the dossier. */
-    static Path write(Path folder) throws IOException {
-        var library = new LargeLibrary();
-        for (int d = 1; d <= DEVICES; d++) {
+    /**
+     * How large it is.
+     *
+     * @param dossiers how many dossiers share the devices among themselves, each device in one of them
+     */
+    record Size(int devices, int papers, int devicesInPaper, int dossiers) {
+
+        /** As large as a page must bear. */
+        static final Size OF_A_PAGE = new Size(40, 125, 8, 1);
+        /** The library of a large department after many years. */
+        static final Size OF_A_DEPARTMENT = new Size(200, 2000, 2, 50);
+
+        int values() {
+            return papers * devicesInPaper * FLOWS;
+        }
+
+        int devicesInDossier() {
+            return devices / dossiers;
+        }
+    }
+
+    /** The file of its first dossier. */
+    static Path write(Path folder, Size size) throws IOException {
+        var library = new LargeLibrary(size);
+        for (int d = 1; d <= size.devices(); d++) {
             put(folder.resolve("devices/" + device(d) + ".yaml"), deviceRecord(d));
             put(folder.resolve("sources/" + device(d) + "-ifu.yaml"), instructions(d));
         }
-        for (int p = 1; p <= PAPERS; p++) {
+        for (int p = 1; p <= size.papers(); p++) {
             put(folder.resolve("sources/paper-" + p + ".yaml"), library.paper(p));
         }
-        put(folder.resolve("studies/bench/study.yaml"), study());
+        put(folder.resolve("studies/bench/study.yaml"), library.study());
         put(folder.resolve("studies/bench/runs.csv"), library.runs());
-        var dossier = folder.resolve("dossiers/large.yaml");
-        put(dossier, dossier());
-        return dossier;
+        for (int d = 1; d <= size.dossiers(); d++) {
+            put(folder.resolve("dossiers/large-" + d + ".yaml"), library.dossier(d));
+        }
+        return folder.resolve("dossiers/large-1.yaml");
     }
 
     private static void put(Path file, String text) throws IOException {
@@ -51,8 +73,8 @@ final class LargeLibrary {
         return "device-" + number;
     }
 
-    private static String devices(String pattern) {
-        return IntStream.rangeClosed(1, DEVICES)
+    private static String devices(String pattern, int first, int number) {
+        return IntStream.range(first, first + number)
                 .mapToObj(d -> pattern.formatted(d))
                 .collect(Collectors.joining(", "));
     }
@@ -121,8 +143,8 @@ final class LargeLibrary {
                 conditions: {test-model: bench-blood-animal, species: bovine, haemoglobin: %3$d g/dL, temperature: 37 °C}
                 values:
                 """.formatted(p, 1995 + p % 30, 9 + random.nextInt(6)));
-        for (int i = 0; i < DEVICES_IN_A_PAPER; i++) {
-            int d = 1 + (p * DEVICES_IN_A_PAPER + i * 5) % DEVICES;
+        for (int i = 0; i < size.devicesInPaper(); i++) {
+            int d = 1 + (p * size.devicesInPaper() + i * 5) % size.devices();
             for (int flow = 1; flow <= FLOWS; flow++) {
                 text.append(value(p, d, flow, i * FLOWS + flow));
             }
@@ -150,7 +172,7 @@ final class LargeLibrary {
                 """.formatted(paper, d, flow, device(d), mean, sd, said ? "sd" : "not stated", row);
     }
 
-    private static String study() {
+    private String study() {
         return """
                 study: bench
                 title: Forty devices on our bench
@@ -173,12 +195,12 @@ final class LargeLibrary {
                       p_in: {input: inlet-pressure, unit: mmHg}
                       p_out: {input: outlet-pressure, unit: mmHg}
                       hb: {condition: haemoglobin, unit: g/dL}
-                """.formatted(devices("D%1$d: device-%1$d"));
+                """.formatted(devices("D%1$d: device-%1$d", 1, size.devices()));
     }
 
     private String runs() {
         var text = new StringBuilder("unit,device,flow,p_in,p_out,hb\n");
-        for (int d = 1; d <= DEVICES; d++) {
+        for (int d = 1; d <= size.devices(); d++) {
             for (int unit = 1; unit <= UNITS; unit++) {
                 for (int flow = 1; flow <= FLOWS; flow++) {
                     text.append(String.format(
@@ -196,9 +218,10 @@ final class LargeLibrary {
         return text.toString();
     }
 
-    private static String dossier() {
+    private String dossier(int number) {
+        int first = (number - 1) * size.devicesInDossier() + 1;
         return """
-                dossier: large
+                dossier: large-%4$d
                 title: A large library
                 question: Does the page bear it?
                 decision: None
@@ -207,8 +230,8 @@ final class LargeLibrary {
                 prepared-by: Benchmark
                 state: draft
                 invented-data: yes
-                devices: [%s]
-                present-device: device-1
+                devices: [%1$s]
+                present-device: device-%3$d
                 studies: [bench]
                 questions:
                   - metric: pressure-drop
@@ -216,15 +239,18 @@ final class LargeLibrary {
                     margin: 10 mmHg
                     reason: drawn
                     better: less
-                    at: {condition: blood-flow, steps: [%s]}
+                    at: {condition: blood-flow, steps: [%2$s]}
                 tolerances: []
                 """.formatted(
-                devices("device-%d"),
-                IntStream.rangeClosed(1, FLOWS).mapToObj(f -> f + " L/min").collect(Collectors.joining(", ")));
+                devices("device-%d", first, size.devicesInDossier()),
+                IntStream.rangeClosed(1, FLOWS).mapToObj(f -> f + " L/min").collect(Collectors.joining(", ")),
+                first,
+                number);
     }
 
-    /** Leaves the library in a folder, to be looked at. */
+    /** Leaves a library in a folder: the folder, and how many devices, papers, devices in a paper, and dossiers. */
     public static void main(String[] args) throws IOException {
-        System.out.println(write(Path.of(args[0])));
+        var size = Stream.of(args).skip(1).mapToInt(Integer::parseInt).toArray();
+        System.out.println(write(Path.of(args[0]), new Size(size[0], size[1], size[2], size[3])));
     }
 }

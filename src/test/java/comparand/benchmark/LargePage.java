@@ -22,6 +22,7 @@ import java.util.stream.IntStream;
 public final class LargePage {
 
     private static final Path REPORT = Path.of("src/test/resources/reports/page.md");
+    private static final LargeLibrary.Size SIZE = LargeLibrary.Size.OF_A_PAGE;
     private static final int OPENED = 5;
     private static final int ACTIONS = 9;
 
@@ -45,7 +46,7 @@ public final class LargePage {
         var folder = Files.createTempDirectory("comparand-large");
         var page = args.length > 0
                 ? Path.of(args[0])
-                : build(LargeLibrary.write(folder.resolve("library")), folder.resolve("out"));
+                : build(LargeLibrary.write(folder.resolve("library"), SIZE), folder.resolve("out"));
         try (var browser = Browser.start()) {
             Files.createDirectories(REPORT.getParent());
             Files.writeString(REPORT, report(browser, page));
@@ -57,7 +58,7 @@ public final class LargePage {
         if (run.code() != 0) {
             throw new IllegalStateException(run.err());
         }
-        return out.resolve("large/page.html");
+        return out.resolve("large-1/page.html");
     }
 
     private static String report(Browser browser, Path page) throws IOException {
@@ -147,8 +148,8 @@ public final class LargePage {
 
                 Written by `mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=comparand.benchmark.LargePage`.
                 """.formatted(
-                        LargeLibrary.VALUES,
-                        LargeLibrary.DEVICES,
+                        SIZE.values(),
+                        SIZE.devices(),
                         browser.number("document.querySelectorAll('#t-Pairspressuredrop tbody tr').length"),
                         Files.size(page) / 1e6,
                         browser.text("navigator.userAgent.match(/Chrome\\/[0-9]+/)[0].replace('/', ' ')"),

@@ -6,9 +6,7 @@ import comparand.diag.Suggest;
 import comparand.model.library.Entries;
 import comparand.model.library.OneOrMore;
 import comparand.unit.DecimalSign;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -125,10 +123,11 @@ public final class Binder {
                     "add an entry"));
             return Optional.empty();
         }
-        var bound = nodes.stream().map(n -> value(item, n, where.entry())).toList();
-        return bound.stream().allMatch(Optional::isPresent)
-                ? Optional.of(bound.stream().map(Optional::get).toList())
-                : Optional.empty();
+        var bound = new ArrayList<Object>(nodes.size());
+        for (var node : nodes) {
+            value(item, node, where.entry()).ifPresent(bound::add);
+        }
+        return bound.size() == nodes.size() ? Optional.of(List.copyOf(bound)) : Optional.empty();
     }
 
     private Optional<Object> open(Shape.Open open, Node node, Where where) {
@@ -153,7 +152,7 @@ public final class Binder {
                     node,
                     "keys with values: " + String.join(", ", shape.keys()),
                     where,
-                    "{" + shape.keys().get(0) + ": ...}");
+                    "{" + shape.firstKey() + ": ...}");
             return Optional.empty();
         }
         boolean known = noUnknownKeys(shape, mapping, where);
@@ -164,7 +163,7 @@ public final class Binder {
             whole &= argument.isPresent();
             argument.ifPresent(arguments::add);
         }
-        return whole ? Optional.of(construct(shape.type(), arguments)) : Optional.empty();
+        return whole ? Optional.of(construct(shape, arguments)) : Optional.empty();
     }
 
     private Optional<Object> field(Shape.Field field, Node.Mapping mapping, Where where) {
@@ -197,13 +196,13 @@ public final class Binder {
                     ? single.type().example()
                     : String.join(" | ", single.type().words());
         }
-        return shape instanceof Shape.Fields fields ? "{" + fields.keys().get(0) + ": ...}" : "[...]";
+        return shape instanceof Shape.Fields fields ? "{" + fields.firstKey() + ": ...}" : "[...]";
     }
 
     private boolean noUnknownKeys(Shape.Fields shape, Node.Mapping mapping, Where where) {
         boolean known = true;
         for (var entry : mapping.entries()) {
-            if (shape.field(entry.key().text()).isEmpty()) {
+            if (!shape.keys().contains(entry.key().text())) {
                 known = false;
                 findings.add(Diagnostic.stop(
                         "key-unknown",
@@ -251,14 +250,11 @@ public final class Binder {
                 "write `%s: %s`".formatted(where.name(), example)));
     }
 
-    private static Object construct(Class<? extends Record> type, List<Object> arguments) {
+    private static Object construct(Shape.Fields shape, List<Object> arguments) {
         try {
-            var types = Arrays.stream(type.getRecordComponents())
-                    .map(RecordComponent::getType)
-                    .toArray(Class<?>[]::new);
-            return type.getConstructor(types).newInstance(arguments.toArray());
+            return shape.constructor().newInstance(arguments.toArray());
         } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException("cannot build " + type.getSimpleName(), e);
+            throw new IllegalStateException("cannot build " + shape.type().getSimpleName(), e);
         }
     }
 

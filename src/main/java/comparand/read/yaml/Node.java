@@ -3,7 +3,10 @@ package comparand.read.yaml;
 import static java.util.Objects.requireNonNull;
 
 import comparand.diag.Span;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -66,14 +69,23 @@ sealed interface Node {
         }
     }
 
-    /** Keys with values, in file order. */
-    record Mapping(List<Entry> entries, Span span) implements Node {
+    /**
+     * Keys with values.
+     *
+     * @param byKey by their keys, in file order
+     */
+    record Mapping(Map<String, Entry> byKey, Span span) implements Node {
         public Mapping {
-            entries = List.copyOf(entries);
+            byKey = Collections.unmodifiableMap(byKey);
         }
 
         Optional<Entry> entry(String key) {
-            return entries.stream().filter(e -> e.key().text().equals(key)).findFirst();
+            return Optional.ofNullable(byKey.get(key));
+        }
+
+        /** In file order. */
+        Collection<Entry> entries() {
+            return byKey.values();
         }
 
         @Override

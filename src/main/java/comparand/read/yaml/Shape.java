@@ -7,15 +7,20 @@ import comparand.model.library.ExactlyOne;
 import comparand.model.library.Key;
 import comparand.model.library.Meaning;
 import comparand.model.library.OneOrMore;
+import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a record type says about the file it is written in. One reading of the types serves the binder and the JSON
@@ -38,16 +43,24 @@ sealed interface Shape {
     /** A value that may be left out. */
     record Maybe(Shape value) implements Shape {}
 
-    /** Fixed keys. */
-    record Fields(Class<? extends Record> type, String meaning, List<Field> fields, List<String> exactlyOne)
+    /**
+     * Fixed keys.
+     *
+     * @param keys those of the fields, in their order
+     * @param constructor that of the type, looked up once: a large library builds some hundred thousand records
+     */
+    record Fields(
+            Class<? extends Record> type,
+            String meaning,
+            List<Field> fields,
+            List<String> exactlyOne,
+            Set<String> keys,
+            Constructor<? extends Record> constructor)
             implements Shape {
 
-        Optional<Field> field(String key) {
-            return fields.stream().filter(f -> f.key().equals(key)).findFirst();
-        }
-
-        List<String> keys() {
-            return fields.stream().map(Field::key).toList();
+        /** A key to give as an example. */
+        String firstKey() {
+            return fields.get(0).key();
         }
     }
 
@@ -84,9 +97,21 @@ sealed interface Shape {
                 type,
                 says == null ? "" : says.value(),
                 List.copyOf(fields),
-                one == null ? List.of() : List.of(one.value()));
+                one == null ? List.of() : List.of(one.value()),
+                fields.stream().map(Field::key).collect(Collectors.toCollection(LinkedHashSet::new)),
+                constructor(type));
         READ.put(type, shape);
         return shape;
+    }
+
+    private static Constructor<? extends Record> constructor(Class<? extends Record> type) {
+        try {
+            return type.getConstructor(Stream.of(type.getRecordComponents())
+                    .map(RecordComponent::getType)
+                    .toArray(Class<?>[]::new));
+        } catch (NoSuchMethodException e) {
+            throw new IllegalArgumentException(type.getSimpleName() + " cannot be built from outside", e);
+        }
     }
 
     private static int atLeast(RecordComponent component) {

@@ -5,8 +5,9 @@ import comparand.diag.Span;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.api.lowlevel.Parse;
@@ -26,6 +27,11 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 final class YamlTree {
 
     private static final int DEEPEST = 40;
+
+    private static final LoadSettings SETTINGS = LoadSettings.builder()
+            .setCodePointLimit(YamlText.LARGEST_FILE)
+            .setParseComments(false)
+            .build();
 
     private final String file;
     private final List<Diagnostic> findings;
@@ -66,13 +72,8 @@ final class YamlTree {
     }
 
     private void compose(String text) {
-        var settings = LoadSettings.builder()
-                .setLabel(file)
-                .setCodePointLimit(YamlText.LARGEST_FILE)
-                .setParseComments(false)
-                .build();
         try {
-            for (var event : new Parse(settings).parseString(text)) {
+            for (var event : new Parse(SETTINGS).parseString(text)) {
                 if (!accept(event)) {
                     return;
                 }
@@ -193,8 +194,7 @@ final class YamlTree {
         private final Span span;
         private final boolean mapping;
         private final List<Node> items = new ArrayList<>();
-        private final List<Node.Entry> entries = new ArrayList<>();
-        private final HashMap<String, Span> keys = new HashMap<>();
+        private final Map<String, Node.Entry> entries = new LinkedHashMap<>();
         private Optional<Node> key = Optional.empty();
 
         Open(Span span, boolean mapping) {
@@ -222,16 +222,15 @@ final class YamlTree {
                         "write a word before the colon");
             } else if (word.text().equals("<<")) {
                 tree.refuse("yaml-merge", word.span(), "`<<` would merge keys from elsewhere", "write the keys out");
-            } else if (keys.containsKey(word.text())) {
+            } else if (entries.containsKey(word.text())) {
                 tree.refuse(
                         "duplicate-key",
                         word.span(),
                         "the key `%s` stands here a second time, first on line %d"
-                                .formatted(word.text(), keys.get(word.text()).line()),
+                                .formatted(word.text(), entries.get(word.text()).key().span().line()),
                         "keep one of the two");
             } else {
-                keys.put(word.text(), word.span());
-                entries.add(new Node.Entry(word, value));
+                entries.put(word.text(), new Node.Entry(word, value));
             }
         }
 
