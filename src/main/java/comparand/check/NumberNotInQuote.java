@@ -48,13 +48,11 @@ final class NumberNotInQuote implements Rule {
 
     /** A spread that the authors sent later stands in their letter, and not in print. */
     private static boolean isInLetter(Located<String> number, ValueRecord value) {
-        boolean isSpread = value.spread().stream()
-                .flatMap(s -> s.figures().stream())
-                .anyMatch(f -> f.span().equals(number.span()));
-        return isSpread
-                && value.letter()
-                        .filter(l -> occurs(number.value(), l.says().value()))
-                        .isPresent();
+        return value.letter().isPresent()
+                && value.spread().stream()
+                        .flatMap(s -> s.figures().stream())
+                        .anyMatch(f -> f.span().equals(number.span()))
+                && occurs(number.value(), value.letter().get().says().value());
     }
 
     /** Every number that is recorded as printed: the figure or both ends, the spread, the counts. */
@@ -104,7 +102,8 @@ final class NumberNotInQuote implements Rule {
     private static Stream<String> bare(String text) {
         var signed = text.replace('−', '-').replace('·', '.');
         var plain = signed.startsWith("-") ? signed.substring(1) : signed;
-        return Stream.of(DECIMAL_COMMA, THOUSANDS_COMMA)
+        // without a comma both are the same
+        return (plain.indexOf(',') < 0 ? Stream.of(DECIMAL_COMMA) : Stream.of(DECIMAL_COMMA, THOUSANDS_COMMA))
                 .map(comma -> comma.matcher(plain).replaceAll(comma == DECIMAL_COMMA ? "." : ""))
                 .flatMap(t -> Stream.of(t, THOUSANDS_BLANK.matcher(t).replaceAll("")));
     }

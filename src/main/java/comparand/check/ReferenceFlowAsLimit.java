@@ -2,6 +2,7 @@ package comparand.check;
 
 import comparand.diag.Located;
 import comparand.metric.LabelledFlow;
+import comparand.model.Library.PublishedValue;
 import java.util.regex.Pattern;
 
 /**
@@ -25,11 +26,8 @@ final class ReferenceFlowAsLimit implements Rule {
     @Override
     public void check(Context library, Findings findings) {
         library.values().forEach(v -> {
-            var words = v.value().printed().value() + " "
-                    + v.value().quote().map(Located::value).orElse("");
-            boolean reference = NAMED.matcher(words).find();
             var metric = v.value().metric();
-            if (metric.value().equals(LabelledFlow.LIMITS) && reference) {
+            if (metric.value().equals(LabelledFlow.LIMITS) && speaksOfReference(v)) {
                 findings.hold(
                         v,
                         metric.span(),
@@ -37,7 +35,7 @@ final class ReferenceFlowAsLimit implements Rule {
                                 .formatted(v.id()),
                         "the reference flow is no limit of use and may lie above it",
                         "write `metric: reference-blood-flow`, and record the labelled flow from its own place");
-            } else if (metric.value().equals(LabelledFlow.REFERENCE) && !reference) {
+            } else if (metric.value().equals(LabelledFlow.REFERENCE) && !speaksOfReference(v)) {
                 findings.hold(
                         v,
                         metric.span(),
@@ -46,5 +44,11 @@ final class ReferenceFlowAsLimit implements Rule {
                         "quote the words that name it, or write `metric: labelled-blood-flow`");
             }
         });
+    }
+
+    private static boolean speaksOfReference(PublishedValue v) {
+        var words = v.value().printed().value() + " "
+                + v.value().quote().map(Located::value).orElse("");
+        return NAMED.matcher(words).find();
     }
 }

@@ -35,6 +35,14 @@ final class GroupDraft {
         return steps;
     }
 
+    /** Groups at one place differ by their definition. */
+    Place place() {
+        return new Place(device, steps);
+    }
+
+    /** A device at a step. */
+    record Place(String device, SortedMap<String, String> steps) {}
+
     Definition definition() {
         return definition;
     }

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * One metric, by one definition, from all files of a study that give it: rows to members, members to groups. Rows are
@@ -228,6 +229,7 @@ final class MetricOfStudy {
             noteExcluded();
         }
         var drafts = new ArrayList<SeriesDraft>();
+        var places = groups.values().stream().collect(Collectors.groupingBy(GroupDraft::place, Collectors.counting()));
         for (var group : groups.values()) {
             var refusing = group.files().values().stream()
                     .filter(f -> f.mapping().repeats().value() == Repeats.REFUSE)
@@ -241,7 +243,7 @@ final class MetricOfStudy {
             var first = group.anyFile();
             var share = shares.get(first);
             if (share != null) {
-                drafts.add(new SeriesDraft(metric, group, share.way(), conditions(), hasTwin(group), share.usual()));
+                drafts.add(new SeriesDraft(metric, group, share.way(), conditions(), places.getOrDefault(group.place(), 0L) > 1, share.usual()));
             }
         }
         return drafts;
@@ -256,14 +258,6 @@ final class MetricOfStudy {
 
     void noteUnusual(List<GroupDraft> sound) {
         plausibilities.values().forEach(p -> p.unusual(sound).ifPresent(findings::add));
-    }
-
-    /** Whether another group of the device has the same steps: then they differ by their definition. */
-    private boolean hasTwin(GroupDraft group) {
-        return groups.values().stream()
-                .anyMatch(g -> g != group
-                        && g.device().equals(group.device())
-                        && g.steps().equals(group.steps()));
     }
 
     /** A metric that most rows were kept from says little of the rest; a third is much; trade usage. */

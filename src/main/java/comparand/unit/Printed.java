@@ -22,7 +22,10 @@ public record Printed(PrintedNumber number, Unit unit) {
 
     /** The amount in another unit, from the exact factor and one rounding to double. */
     public double in(Unit target) {
-        return unit.convert(number.exact(), target).doubleValue();
+        // most are asked for in the unit they are printed in, where the digits alone say it
+        return unit.equals(target)
+                ? number.toDouble()
+                : unit.convert(number.exact(), target).doubleValue();
     }
 
     /** The amount read as a difference, spread or tolerance: offsets such as that of °C take no part. */

@@ -19,12 +19,14 @@ public final class Unit {
     private final String spelling;
     private final Dimension dimension;
     private final Scale scale;
+    private final boolean isNumber;
 
     Unit(String code, String spelling, Dimension dimension, Scale scale) {
         this.code = requireNonNull(code, "code");
         this.spelling = requireNonNull(spelling, "spelling");
         this.dimension = requireNonNull(dimension, "dimension");
         this.scale = requireNonNull(scale, "scale");
+        isNumber = dimension.isNone() && scale.equals(Scale.ONE);
     }
 
     /**
@@ -60,7 +62,7 @@ public final class Unit {
     }
 
     public boolean isNumber() {
-        return dimension.isNone() && scale.equals(Scale.ONE);
+        return isNumber;
     }
 
     /** Whether numbers in it are logarithms, as pH is: then they do not add up. */

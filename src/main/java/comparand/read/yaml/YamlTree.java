@@ -5,6 +5,7 @@ import comparand.diag.Span;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
 final class YamlTree {
 
     private static final int DEEPEST = 40;
+    private static final int LONGEST_WORD = 24;
 
     private static final LoadSettings SETTINGS = LoadSettings.builder()
             .setCodePointLimit(YamlText.LARGEST_FILE)
@@ -37,6 +39,7 @@ final class YamlTree {
     private final List<Diagnostic> findings;
     private final Deque<Open> open = new ArrayDeque<>();
     private Optional<Node> root = Optional.empty();
+    private final Map<String, String> words = new HashMap<>();
     private int documents;
 
     private YamlTree(String file, List<Diagnostic> findings) {
@@ -154,7 +157,16 @@ final class YamlTree {
         var span = span(event);
         boolean quoted = event.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
                 || event.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
-        place(new Node.Scalar(event.getValue(), span, quoted ? span.part(1, Math.max(1, span.length() - 2)) : span));
+        place(new Node.Scalar(kept(event.getValue()), span, quoted ? span.part(1, Math.max(1, span.length() - 2)) : span));
+    }
+
+    /** Short words stand in a file again and again; each is kept once, or a large library would not fit into memory. */
+    private String kept(String text) {
+        if (text.length() > LONGEST_WORD) {
+            return text;
+        }
+        var first = words.putIfAbsent(text, text);
+        return first == null ? text : first;
     }
 
     private void tag(Optional<String> tag, Event event) {
