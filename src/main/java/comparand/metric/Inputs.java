@@ -2,13 +2,15 @@ package comparand.metric;
 
 import static java.util.Objects.requireNonNull;
 
+import java.util.Collections;
 import java.util.Map;
 
 /** The numbers a formula is given, each in the unit its {@link Input} names, and the definition it is to follow. */
 public record Inputs(Map<String, Double> numbers, Definition definition) {
 
     public Inputs {
-        numbers = Map.copyOf(numbers);
+        // not copied: every row of a raw file makes its own
+        numbers = Collections.unmodifiableMap(numbers);
         requireNonNull(definition, "definition");
     }
 

@@ -12,6 +12,9 @@ import java.util.Optional;
  */
 record Admitted(Optional<String> held, List<Effect> effects) {
 
+    /** Nothing was found. */
+    static final Admitted WHOLLY = new Admitted(Optional.empty(), List.of());
+
     Admitted {
         effects = List.copyOf(effects);
     }
@@ -22,7 +25,7 @@ record Admitted(Optional<String> held, List<Effect> effects) {
 
     /** Whether a metric is kept from seeing the row. */
     boolean excludes(MetricOfStudy metric, DataFile file) {
-        return effects.stream().anyMatch(e -> excludes(e, metric, file));
+        return !effects.isEmpty() && effects.stream().anyMatch(e -> excludes(e, metric, file));
     }
 
     /** Whether an effect keeps a metric of a file from a row. */

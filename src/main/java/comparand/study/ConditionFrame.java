@@ -29,7 +29,11 @@ final class ConditionFrame {
     private final Map<String, Circumstance> fixed = new LinkedHashMap<>();
     private final Map<String, Unit> units = new HashMap<>();
     private final Map<String, Integer> decimals = new HashMap<>();
+    private final Map<String, Met> met = new HashMap<>();
     private final Map<DataFile, Map<String, Plan>> computed = new HashMap<>();
+
+    /** How a condition was written in the row before: nearly always as in this. */
+    private record Met(Unit unit, int places) {}
 
     ConditionFrame(Metric metric, List<DataFile> files) {
         var catalogue = files.get(0).library().catalogue();
@@ -114,6 +118,10 @@ final class ConditionFrame {
 
     /** Printed in the unit met first, with the most decimals met, as many as they are in that unit. */
     private void printed(String id, Unit unit, int places) {
+        var before = met.put(id, new Met(unit, places));
+        if (before != null && before.unit.equals(unit) && before.places == places) {
+            return;
+        }
         var first = units.computeIfAbsent(id, i -> unit);
         int shift =
                 first.equals(unit) ? 0 : (int) Math.round(Math.log10(unit.convert(1, first) - unit.convert(0, first)));

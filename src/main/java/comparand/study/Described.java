@@ -95,6 +95,10 @@ final class Described {
 
     /** Why a row is held although nothing in it says so: what describes its case, unit or device is held. */
     Optional<String> whyHeld(RowFacts joined) {
+        return held.isEmpty() ? Optional.empty() : reasonHeld(joined);
+    }
+
+    private Optional<String> reasonHeld(RowFacts joined) {
         return Stream.of(Describes.values())
                 .flatMap(level -> key(level, joined)
                         .map(k -> held.getOrDefault(level, Map.of()).get(k))
@@ -105,6 +109,9 @@ final class Described {
 
     /** Why a row goes although nothing in it says so: its case or unit was left out. */
     Optional<String> whyLeftOut(RowFacts row) {
+        if (leftOut.isEmpty()) {
+            return Optional.empty();
+        }
         for (var level : List.of(Describes.CASES, Describes.UNITS)) {
             var key = key(level, row);
             var reason = key.map(k -> leftOut.getOrDefault(level, Map.of()).get(k));
@@ -117,6 +124,9 @@ final class Described {
 
     /** A row with what is said of its case, its unit and its device. */
     RowFacts join(RowFacts row) {
+        if (facts.isEmpty()) {
+            return row;
+        }
         var joined = row;
         for (var level : Describes.values()) {
             var found = Optional.ofNullable(facts.get(level))
@@ -131,12 +141,16 @@ final class Described {
 
     /** Whether a row and the file that describes its case or unit name different devices. */
     Optional<String> otherDevice(RowFacts row) {
+        return facts.isEmpty() || row.device().isEmpty() ? Optional.empty() : deviceOfDescription(row);
+    }
+
+    private Optional<String> deviceOfDescription(RowFacts row) {
         return List.of(Describes.CASES, Describes.UNITS).stream()
                 .flatMap(level -> Optional.ofNullable(facts.get(level))
                         .flatMap(all -> key(level, row).map(all::get))
                         .flatMap(RowFacts::device)
                         .stream())
-                .filter(d -> row.device().isPresent() && !row.device().get().equals(d))
+                .filter(d -> !row.device().equals(Optional.of(d)))
                 .findFirst();
     }
 

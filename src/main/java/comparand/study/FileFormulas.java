@@ -15,12 +15,16 @@ final class FileFormulas {
 
     private final DataFile file;
     private final Definition definition;
+    private final boolean isDefinedByRow;
     private final Map<String, Optional<Input>> inputs = new HashMap<>();
     private final Map<String, Optional<Plan>> plans = new HashMap<>();
 
     FileFormulas(DataFile file) {
         this.file = file;
         this.definition = definition(file);
+        this.isDefinedByRow = file.study().files().stream()
+                .flatMap(f -> f.columns().list().stream())
+                .anyMatch(column -> column.value().definition().isPresent());
     }
 
     private static Definition definition(DataFile file) {
@@ -41,6 +45,16 @@ final class FileFormulas {
     /** Whether a quantity is given by rows, for the whole file or, where it is stated by label alone, by the label. */
     boolean isGiven(String id) {
         return file.given().has(id);
+    }
+
+    /** Whether rows give a quantity, a word or an event, themselves or through what describes their case, unit or device. */
+    boolean isInRows(String id) {
+        return file.given().isInRows(id);
+    }
+
+    /** Whether some column of the study says by which definition a row was measured. */
+    boolean isDefinedByRow() {
+        return isDefinedByRow;
     }
 
     Plan.Given given(RowFacts row) {

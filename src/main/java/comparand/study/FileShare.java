@@ -4,7 +4,12 @@ import comparand.diag.Diagnostic;
 import comparand.diag.Located;
 import comparand.metric.Definition;
 import comparand.metric.Metric;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What one file has to do with one metric: how its rows give it, and how many of them do. */
 final class FileShare {
@@ -12,6 +17,7 @@ final class FileShare {
     private final Located<String> asked;
     private final Way way;
     private final Definition usual;
+    private final Map<Place, GroupDraft> groups = new HashMap<>();
     private int rows;
     private int lacking;
     private int excluded;
@@ -26,6 +32,22 @@ final class FileShare {
         this.asked = asked;
         this.way = way;
         this.usual = usual;
+    }
+
+    /** All that decides which group a row belongs to. */
+    private record Place(Optional<String> device, List<Object> steps, Definition definition) {}
+
+    /**
+     * The group a row belongs to; worked out once for all rows of one place.
+     *
+     * @param unknown works out the group of a place that was not met yet
+     */
+    GroupDraft group(DataFile file, RowFacts row, Supplier<GroupDraft> unknown) {
+        var steps = new ArrayList<Object>(file.mapping().groupedBy().size());
+        for (var by : file.mapping().groupedBy()) {
+            steps.add(row.stated(by.value()));
+        }
+        return groups.computeIfAbsent(new Place(row.device(), steps, row.definition()), place -> unknown.get());
     }
 
     Located<String> asked() {

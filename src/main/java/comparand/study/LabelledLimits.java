@@ -18,6 +18,7 @@ import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** Counts, while rows are read, the units or cases in which a device was used outside of what its label allows. */
 final class LabelledLimits {
@@ -26,9 +27,9 @@ final class LabelledLimits {
 
     private final Library library;
     private final StudyRecord study;
-    private final Map<Limit, Use> uses = new LinkedHashMap<>();
+    private final Map<String, List<Limit>> ofDevice = new LinkedHashMap<>();
 
-    private record Limit(DeviceRecord device, LabelRecord label) {}
+    private record Limit(DeviceRecord device, LabelRecord label, Use use) {}
 
     private static final class Use {
         private final Set<String> known = new HashSet<>();
@@ -41,15 +42,18 @@ final class LabelledLimits {
     LabelledLimits(Library library, StudyRecord study) {
         this.library = library;
         this.study = study;
-        library.devices().values().forEach(d -> d.label().forEach(l -> uses.put(new Limit(d, l), new Use())));
+        library.devices()
+                .values()
+                .forEach(d -> ofDevice.put(
+                        d.id(),
+                        d.label().stream().map(l -> new Limit(d, l, new Use())).toList()));
     }
 
     void accept(DataFile file, RowFacts row) {
-        uses.forEach((limit, use) -> {
-            if (row.device().filter(limit.device.id()::equals).isPresent()) {
-                amount(file, row, limit.label).ifPresent(value -> look(file, row, limit.label, value, use));
-            }
-        });
+        for (var limit : ofDevice.getOrDefault(row.device().orElse(""), List.of())) {
+            amount(file, row, limit.label)
+                    .ifPresent(value -> look(file, row, limit.label, value, limit.use));
+        }
     }
 
     /** In the unit of the label. */
@@ -83,10 +87,15 @@ final class LabelledLimits {
         }
     }
 
+    private Stream<Limit> limits() {
+        return ofDevice.values().stream().flatMap(List::stream);
+    }
+
     /** Each limit that was known for some member. */
     List<LabelUse> uses() {
         var all = new ArrayList<LabelUse>();
-        uses.forEach((limit, use) -> {
+        limits().forEach(limit -> {
+            var use = limit.use;
             if (!use.known.isEmpty()) {
                 all.add(new LabelUse(
                         study.id(),
@@ -103,9 +112,9 @@ final class LabelledLimits {
 
     List<Diagnostic> findings() {
         var findings = new ArrayList<Diagnostic>();
-        uses.forEach((limit, use) -> use.lines.entrySet().stream()
+        limits().forEach(limit -> limit.use.lines.entrySet().stream()
                 .findFirst()
-                .ifPresent(first -> findings.add(finding(limit, use, first.getKey(), first.getValue()))));
+                .ifPresent(first -> findings.add(finding(limit, limit.use, first.getKey(), first.getValue()))));
         return findings;
     }
 

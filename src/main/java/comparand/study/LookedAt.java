@@ -21,6 +21,7 @@ final class LookedAt implements QualityRow {
     private final RowFacts joined;
     private final Plan.Given given;
     private boolean touchedOwn;
+    private boolean askedOfRow;
 
     /**
      * A row of a file.
@@ -40,12 +41,14 @@ final class LookedAt implements QualityRow {
             @Override
             public Optional<Double> number(Input input) {
                 touchedOwn |= own.numbers().containsKey(input.id());
+                askedOfRow = true;
                 return all.number(input);
             }
 
             @Override
             public Optional<String> word(String condition) {
                 touchedOwn |= own.words().containsKey(condition);
+                askedOfRow |= formulas.isInRows(condition);
                 return all.word(condition);
             }
         };
@@ -54,6 +57,15 @@ final class LookedAt implements QualityRow {
     /** Before the next rule looks. */
     void untouched() {
         touchedOwn = false;
+        askedOfRow = false;
+    }
+
+    /**
+     * Whether a rule asked for anything that may be another in the next row. What a rule says without that, it would say of
+     * every row of the file.
+     */
+    boolean askedOfRow() {
+        return askedOfRow;
     }
 
     boolean touchedOwn() {
@@ -62,11 +74,13 @@ final class LookedAt implements QualityRow {
 
     @Override
     public int line() {
+        askedOfRow = true;
         return own.line();
     }
 
     @Override
     public Optional<String> member() {
+        askedOfRow = true;
         return Stream.of(SampleUnit.CASES, SampleUnit.RUNS, SampleUnit.UNITS)
                 .flatMap(level -> Optional.ofNullable(own.members().get(level)).stream())
                 .findFirst()
@@ -75,6 +89,7 @@ final class LookedAt implements QualityRow {
 
     @Override
     public Optional<String> sample() {
+        askedOfRow = true;
         return own.sample();
     }
 
@@ -82,6 +97,7 @@ final class LookedAt implements QualityRow {
     public Optional<Written> written(String id) {
         var measured = Optional.ofNullable(own.numbers().get(id));
         touchedOwn |= measured.isPresent();
+        askedOfRow |= formulas.isInRows(id);
         return measured.map(m -> new Written(m.value(), m.unit(), m.decimals()));
     }
 
@@ -110,18 +126,21 @@ final class LookedAt implements QualityRow {
 
     @Override
     public Optional<List<String>> variant(String aspect) {
+        askedOfRow |= formulas.isDefinedByRow();
         return joined.definition().get(aspect).or(() -> formulas.definition().get(aspect));
     }
 
     @Override
     public boolean happened(String event) {
         touchedOwn |= own.events().containsKey(event);
+        askedOfRow |= formulas.isInRows(event);
         return joined.events().getOrDefault(event, false);
     }
 
     @Override
     public Set<String> remarks() {
         touchedOwn |= !own.remarks().isEmpty();
+        askedOfRow = true;
         return own.remarks();
     }
 }

@@ -5,8 +5,10 @@ import comparand.model.RowLog.Count;
 import comparand.model.library.StudyRecord;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -28,26 +30,44 @@ final class MemberCounts {
     private final SortedMap<Cell, Counted> cells = new TreeMap<>(
             Comparator.comparing(Cell::centre).thenComparing(Cell::device).thenComparing(Cell::step));
 
+    /** Rows of which all of this is the same count in the same places. */
+    private record Met(DataFile file, String centre, String device, List<Object> stated) {}
+
+    private final Map<Met, List<Counted>> met = new HashMap<>();
+
     MemberCounts(StudyRecord study) {
         this.study = study;
     }
 
     void accept(DataFile file, RowFacts row) {
-        count(ALL_STEPS, file, row);
-        if (!file.mapping().groupedBy().isEmpty()) {
-            count(
-                    file.mapping().groupedBy().stream()
-                            .map(by -> name(file, by.value()) + " " + row.step(by.value()))
-                            .collect(Collectors.joining(", ")),
-                    file,
-                    row);
-        }
+        var by = file.mapping().groupedBy();
+        var stated = new ArrayList<Object>(by.size());
+        by.forEach(condition -> stated.add(row.stated(condition.value())));
+        var member = file.member(row);
+        met.computeIfAbsent(new Met(file, row.centre(), row.deviceId(), stated), m -> cellsOf(file, row))
+                .forEach(counted -> {
+                    counted.members.add(member);
+                    counted.rows += row.rows();
+                });
     }
 
-    private void count(String step, DataFile file, RowFacts row) {
-        var counted = cells.computeIfAbsent(new Cell(row.centre(), row.deviceId(), step), c -> new Counted());
-        counted.members.add(file.member(row));
-        counted.rows += row.rows();
+    /** Where a row counts: among all rows of its device in its centre, and among those at its steps. */
+    private List<Counted> cellsOf(DataFile file, RowFacts row) {
+        var by = file.mapping().groupedBy();
+        var all = counted(row, ALL_STEPS);
+        return by.isEmpty()
+                ? List.of(all)
+                : List.of(
+                        all,
+                        counted(
+                                row,
+                                by.stream()
+                                        .map(c -> name(file, c.value()) + " " + row.step(c.value()))
+                                        .collect(Collectors.joining(", "))));
+    }
+
+    private Counted counted(RowFacts row, String step) {
+        return cells.computeIfAbsent(new Cell(row.centre(), row.deviceId(), step), c -> new Counted());
     }
 
     private static String name(DataFile file, String condition) {

@@ -137,7 +137,7 @@ final class MetricOfStudy {
         int inputs = gathered.get().length;
         var numbers = Arrays.copyOf(gathered.get(), inputs + conditions.numbers());
         conditions.read(file, row, given, numbers, inputs);
-        var group = groupOf(file, share, row);
+        var group = share.group(file, row, () -> groupOf(file, share, row));
         group.files().putIfAbsent(file.path(), file);
         var gathering = share.way().gathering();
         var member = group.member(file.member(row), row.centre(), numbers.length, conditions.words());

@@ -24,11 +24,12 @@ final class MissingCells {
      * @param lacking the metrics that it gives no value
      */
     Optional<String> remark(RowFacts row, Collection<String> lacking) {
+        if (lacking.isEmpty() && told.stream().allMatch(id -> isSaid(id, row))) {
+            return Optional.empty();
+        }
         var said = new ArrayList<String>();
         var missing = told.stream()
-                .filter(id -> !row.numbers().containsKey(id)
-                        && !row.words().containsKey(id)
-                        && !row.events().containsKey(id))
+                .filter(id -> !isSaid(id, row))
                 .toList();
         if (!missing.isEmpty()) {
             said.add("nothing stands for " + quoted(missing));
@@ -37,6 +38,12 @@ final class MissingCells {
             said.add("no value for " + quoted(lacking));
         }
         return said.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", said));
+    }
+
+    private static boolean isSaid(String id, RowFacts row) {
+        return row.numbers().containsKey(id)
+                || row.words().containsKey(id)
+                || row.events().containsKey(id);
     }
 
     private static String quoted(Collection<String> ids) {

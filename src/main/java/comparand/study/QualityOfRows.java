@@ -42,6 +42,7 @@ final class QualityOfRows {
     private final FileFormulas formulas;
     private final MissingCells missing;
     private final List<QualityRule> rules;
+    private final List<QualityRule> looking;
     private final Map<QualityRule, Map<Severity, Found>> found = new LinkedHashMap<>();
 
     /**
@@ -55,6 +56,7 @@ final class QualityOfRows {
         this.formulas = new FileFormulas(file);
         this.missing = new MissingCells(file);
         this.rules = QualityRules.forFile(new FileLimits(file.mapping()));
+        this.looking = new ArrayList<>(rules);
     }
 
     /**
@@ -65,6 +67,9 @@ final class QualityOfRows {
      */
     Admitted admit(RowFacts own, RowFacts joined, FileLogDraft log) {
         var said = said(own, joined);
+        if (said.isEmpty()) {
+            return Admitted.WHOLLY;
+        }
         said.forEach(s -> note(s.rule, s.holds() ? Severity.HOLD : Severity.NOTE, own.line(), s.finding.message()));
         var holding = said.stream().filter(Said::holds).toList();
         if (!holding.isEmpty()) {
@@ -86,9 +91,15 @@ final class QualityOfRows {
     private List<Said> said(RowFacts own, RowFacts joined) {
         var row = new LookedAt(formulas, own, joined);
         var said = new ArrayList<Said>();
-        for (var rule : rules) {
+        for (var each = looking.iterator(); each.hasNext(); ) {
+            var rule = each.next();
             row.untouched();
-            rule.look(row)
+            var finding = rule.look(row);
+            if (finding.isEmpty() && !row.askedOfRow()) {
+                // the file lacks what the rule is about, so it need not look at the rows to come
+                each.remove();
+            }
+            finding
                     // what only the description of the case gives rise to is said once, of the row that describes it
                     .filter(f -> row.touchedOwn() || !(f.effect() instanceof Effect.Remark))
                     .filter(f -> isWorthAWord(f.effect()))

@@ -12,6 +12,7 @@ import comparand.model.Library;
 import comparand.model.library.Entries;
 import comparand.model.library.QuantityRecord;
 import comparand.unit.DecimalSign;
+import comparand.unit.PlainDecimal;
 import comparand.unit.TradeSpelling;
 import comparand.unit.Unit;
 import java.util.HashMap;
@@ -140,6 +141,13 @@ final class QuantityCells {
 
     /** Reads a number in a known unit. */
     void number(DataCell cell, String heading, String id, Unit unit, RowDraft row) {
+        var plain = cell instanceof DataCell.Text text
+                ? decimal.flatMap(sign -> PlainDecimal.read(text.text(), sign))
+                : Optional.<PlainDecimal>empty();
+        if (plain.isPresent()) {
+            row.number(id, new Measured(plain.get().value(), unit, plain.get().decimals()));
+            return;
+        }
         CellNumber.read(cell, decimal)
                 .<Runnable>fold(
                         n -> () -> row.number(id, new Measured(n.toDouble(), unit, n.decimals())),

@@ -5,6 +5,7 @@ import static java.util.Objects.requireNonNull;
 import comparand.metric.Definition;
 import comparand.model.library.SampleUnit;
 import comparand.unit.Rounding;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -41,12 +42,13 @@ record RowFacts(
     RowFacts {
         requireNonNull(device, "device");
         requireNonNull(centre, "centre");
-        members = Map.copyOf(members);
-        numbers = Map.copyOf(numbers);
-        words = Map.copyOf(words);
-        events = Map.copyOf(events);
+        // not copied: there may be millions of rows, and each hands over maps that nobody else keeps
+        members = Collections.unmodifiableMap(members);
+        numbers = Collections.unmodifiableMap(numbers);
+        words = Collections.unmodifiableMap(words);
+        events = Collections.unmodifiableMap(events);
         requireNonNull(sample, "sample");
-        remarks = Set.copyOf(remarks);
+        remarks = Collections.unmodifiableSet(remarks);
     }
 
     /** The device; known once rows were joined. */
@@ -60,6 +62,12 @@ record RowFacts(
         return measured == null
                 ? words.getOrDefault(condition, "not recorded")
                 : Rounding.halfUp(measured.value(), measured.decimals()) + " " + measured.unit();
+    }
+
+    /** The number or word of a condition: rows with equal ones are of one step. */
+    Object stated(String condition) {
+        var measured = numbers.get(condition);
+        return measured == null ? words.getOrDefault(condition, "") : measured;
     }
 
     /** The same with what another file says of its case, unit or device; its own facts go first. */

@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import java.util.Objects;
 import org.apache.commons.numbers.fraction.BigFraction;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A unit of measure: its UCUM code, the way the writer spelled it, its dimension and its exact size.
@@ -20,6 +21,7 @@ public final class Unit {
     private final Dimension dimension;
     private final Scale scale;
     private final boolean isNumber;
+    private @Nullable Factor lastFactor;
 
     Unit(String code, String spelling, Dimension dimension, Scale scale) {
         this.code = requireNonNull(code, "code");
@@ -96,10 +98,23 @@ public final class Unit {
             return value;
         }
         if (scale instanceof Scale.Ratio from && target.scale instanceof Scale.Ratio to) {
-            return value * from.factor().divide(to.factor()).doubleValue();
+            return value * factor(from, to);
         }
         return target.scale.fromBase(scale.toBase(value));
     }
+
+    /** Columns of numbers ask for one factor again and again. */
+    private double factor(Scale.Ratio from, Scale.Ratio to) {
+        var last = lastFactor;
+        if (last == null || !last.to.equals(to)) {
+            last = new Factor(to, from.factor().divide(to.factor()).doubleValue());
+            lastFactor = last;
+        }
+        return last.number;
+    }
+
+    /** The factor that was asked for last; whoever sees an older one computes his own. */
+    private record Factor(Scale.Ratio to, double number) {}
 
     /**
      * How many steps of the target one step of this unit is: the factor for differences, tolerances and spreads, in
