@@ -229,8 +229,10 @@ final class CellReaders {
 
     private Optional<CellReader> number(
             Located<String> id, ColumnRecord column, String heading, Optional<Unit> wanted) {
+        // the very text that rules and formulas look it up by, so that no letters are compared in every row
+        var name = id.value().intern();
         return unit(id, column, heading, wanted)
-                .map(unit -> (cell, row) -> quantities.number(cell, heading, id.value(), unit, row));
+                .map(unit -> (cell, row) -> quantities.number(cell, heading, name, unit, row));
     }
 
     /** The unit a column declares; empty, with a finding, if there is none or it is one of another quantity. */

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Where the inputs of formulas come from in one file: its rows, what is fixed for it, or the device's label. */
 final class GivenInputs {
@@ -35,7 +36,8 @@ final class GivenInputs {
     GivenInputs(Library library, Entries<Located<ConditionText>> fixed, Set<String> inRows) {
         this.library = library;
         this.fixed = fixed;
-        this.inRows = Set.copyOf(inRows);
+        // the very texts that rules and formulas ask by, so that no letters are compared in every row
+        this.inRows = inRows.stream().map(String::intern).collect(Collectors.toUnmodifiableSet());
         this.all = given();
         this.derivations = new Derivations(library.catalogue(), all, this::fixedWord, this.inRows);
     }

@@ -93,28 +93,24 @@ public final class Unit {
      * @throws IllegalArgumentException if the dimensions differ
      */
     public double convert(double value, Unit target) {
-        requireConvertible(target);
-        if (scale.equals(target.scale)) {
+        if (equals(target)) {
             return value;
         }
+        var last = lastFactor;
+        if (last != null && last.target.equals(target)) {
+            return value * last.number;
+        }
+        requireConvertible(target);
         if (scale instanceof Scale.Ratio from && target.scale instanceof Scale.Ratio to) {
-            return value * factor(from, to);
+            double factor = from.factor().divide(to.factor()).doubleValue();
+            lastFactor = new Factor(target, factor);
+            return value * factor;
         }
         return target.scale.fromBase(scale.toBase(value));
     }
 
-    /** Columns of numbers ask for one factor again and again. */
-    private double factor(Scale.Ratio from, Scale.Ratio to) {
-        var last = lastFactor;
-        if (last == null || !last.to.equals(to)) {
-            last = new Factor(to, from.factor().divide(to.factor()).doubleValue());
-            lastFactor = last;
-        }
-        return last.number;
-    }
-
-    /** The factor that was asked for last; whoever sees an older one computes his own. */
-    private record Factor(Scale.Ratio to, double number) {}
+    /** The factor that was asked for last: columns of numbers ask for one again and again. */
+    private record Factor(Unit target, double number) {}
 
     /**
      * How many steps of the target one step of this unit is: the factor for differences, tolerances and spreads, in
@@ -144,7 +140,8 @@ public final class Unit {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Unit that && dimension.equals(that.dimension) && scale.equals(that.scale);
+        return this == other
+                || (other instanceof Unit that && dimension.equals(that.dimension) && scale.equals(that.scale));
     }
 
     @Override

@@ -72,8 +72,11 @@ public final class CsvRows implements RowSource {
         read((record, first) -> {
             if (!first) {
                 var cells = cells(record);
-                if (cells.stream().anyMatch(c -> !c.isBlank())) {
-                    visitor.accept(new Row((int) record.getStartingLineNumber(), cells));
+                for (var cell : cells) {
+                    if (!cell.isBlank()) {
+                        visitor.accept(new Row((int) record.getStartingLineNumber(), cells));
+                        break;
+                    }
                 }
             }
             return true;
@@ -82,11 +85,11 @@ public final class CsvRows implements RowSource {
 
     private static List<DataCell> cells(CsvRecord record) {
         int count = record.getFieldCount();
-        var cells = new ArrayList<DataCell>(count);
+        var cells = new DataCell[count];
         for (int i = 0; i < count; i++) {
-            cells.add(DataCell.of(record.getField(i)));
+            cells[i] = DataCell.of(record.getField(i));
         }
-        return cells;
+        return List.of(cells);
     }
 
     @Override
