@@ -13,14 +13,16 @@ final class SpreadRatio {
 
     private SpreadRatio() {}
 
-    static double density(double u, double df) {
-        double x = df * u * u;
-        double log = Math.log(2 * u * df)
-                + (df / 2 - 1) * Math.log(x)
-                - x / 2
-                - df / 2 * Math.log(2)
-                - Gamma.logGamma(df / 2);
-        return Math.exp(log);
+    /** The density by U for some degrees of freedom. */
+    static DoubleUnaryOperator density(double df) {
+        // the same at every u, and the dearest part of it
+        double scale = df / 2 * Math.log(2);
+        double logGamma = Gamma.logGamma(df / 2);
+        return u -> {
+            double x = df * u * u;
+            double log = Math.log(2 * u * df) + (df / 2 - 1) * Math.log(x) - x / 2 - scale - logGamma;
+            return Math.exp(log);
+        };
     }
 
     /** The expectation of a function of U that is bounded by 1; what lies beyond the stretch weighs less than 1e-15. */
@@ -34,6 +36,10 @@ final class SpreadRatio {
         double reach = 12 / Math.sqrt(2 * df);
         double from = Math.max(0, 1 - reach);
         double to = Math.min(1 + reach, upTo);
-        return to <= from ? 0 : Quadrature.integrate(u -> function.applyAsDouble(u) * density(u, df), from, to, PANELS);
+        var density = density(df);
+        return to <= from
+                ? 0
+                : Quadrature.integrate(
+                        u -> function.applyAsDouble(u) * density.applyAsDouble(u), from, to, PANELS);
     }
 }

@@ -11,6 +11,9 @@ final class ToleranceCover {
     private static final int PANELS = 6;
     private static final int POINTS = 20;
 
+    /** Shared, since a factory works out the rules of all orders up to one that it is first asked for. */
+    private static final GaussIntegratorFactory RULES = new GaussIntegratorFactory();
+
     private final int df;
     private final double[] weights = new double[PANELS * POINTS];
     private final double[] squaredReach = new double[PANELS * POINTS];
@@ -20,7 +23,7 @@ final class ToleranceCover {
         double root = Math.sqrt(n);
         double width = 9 / root / PANELS;
         for (int panel = 0; panel < PANELS; panel++) {
-            var rule = new GaussIntegratorFactory().legendre(POINTS, panel * width, (panel + 1) * width);
+            var rule = RULES.legendre(POINTS, panel * width, (panel + 1) * width);
             for (int i = 0; i < POINTS; i++) {
                 double z = rule.getPoint(i);
                 int at = panel * POINTS + i;
