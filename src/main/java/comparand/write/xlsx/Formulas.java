@@ -11,7 +11,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 
 /**
  * Formulas of a workbook. They may speak of tables that stand on later sheets, and are set when all tables have their place.
@@ -21,7 +20,7 @@ final class Formulas {
 
     private record Place(String sheet, int top) {}
 
-    private record Waiting(XSSFCell cell, Cell.Formula formula, Align align) {}
+    private record Waiting(org.apache.poi.ss.usermodel.Cell cell, Cell.Formula formula, Align align) {}
 
     private final Styles styles;
     private final Map<String, Place> places = new HashMap<>();
@@ -36,7 +35,7 @@ final class Formulas {
         places.put(table, new Place(sheet, top));
     }
 
-    void add(XSSFCell cell, Cell.Formula formula, Align align) {
+    void add(org.apache.poi.ss.usermodel.Cell cell, Cell.Formula formula, Align align) {
         waiting.add(new Waiting(cell, formula, align));
     }
 
@@ -58,7 +57,7 @@ final class Formulas {
         w.cell.setCellStyle(styles.worked(w.align, w.formula.decimals()));
     }
 
-    private String piece(Piece piece, XSSFCell from) {
+    private String piece(Piece piece, org.apache.poi.ss.usermodel.Cell from) {
         if (piece instanceof Sign sign) {
             return sign.text();
         }
@@ -69,7 +68,7 @@ final class Formulas {
     }
 
     /** Cells of the same row move with it when a table is sorted; all others stay where they are. */
-    private String reference(At at, XSSFCell from) {
+    private String reference(At at, org.apache.poi.ss.usermodel.Cell from) {
         var place = places.get(at.table());
         if (place == null) {
             throw new IllegalArgumentException("there is no table " + at.table());

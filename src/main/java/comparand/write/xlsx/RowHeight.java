@@ -16,6 +16,9 @@ final class RowHeight {
     /** Lines a text needs in a column, breaking at blanks and within long words. */
     static int lines(String text, double width) {
         double room = Math.max(4, width * ROOM);
+        if (text.length() <= room) {
+            return 1;
+        }
         int lines = 1;
         double used = 0;
         for (var word : text.split("[ \\n]", -1)) {

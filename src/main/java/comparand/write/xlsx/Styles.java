@@ -5,7 +5,6 @@ import comparand.document.Cell;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
@@ -26,7 +25,8 @@ final class Styles {
     private static final byte[] BAND = {(byte) 0xE6, (byte) 0xE6, (byte) 0xEC};
     private static final byte[] RULE = {(byte) 0xC4, (byte) 0xC4, (byte) 0xCE};
 
-    private static final Pattern LIKE_A_FORMULA = Pattern.compile("[=+\\-@\\t\\r]");
+    /** What a spreadsheet program takes for the beginning of a formula. */
+    private static final String FORMULA_SIGNS = "=+-@\t\r";
 
     private final XSSFWorkbook workbook;
     private final XSSFFont plain;
@@ -87,7 +87,7 @@ final class Styles {
 
     /** A text that begins like a formula stays a text also when somebody edits its cell. */
     XSSFCellStyle words(Align align, Cell.Words words) {
-        return LIKE_A_FORMULA.matcher(words.text()).lookingAt()
+        return !words.text().isEmpty() && FORMULA_SIGNS.indexOf(words.text().charAt(0)) >= 0
                 ? made.computeIfAbsent("quoted " + align + words.weight(), k -> {
                     var style = body(align, words.weight() == Cell.Words.Weight.STRONG ? strong : plain);
                     style.setQuotePrefixed(true);

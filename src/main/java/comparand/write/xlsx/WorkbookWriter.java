@@ -10,14 +10,13 @@ import comparand.write.DocumentWriter;
 import comparand.write.office.FileProperties;
 import java.io.IOException;
 import java.io.OutputStream;
-import org.apache.poi.common.usermodel.HyperlinkType;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.util.Reproducibility;
-import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -43,21 +42,33 @@ public final class WorkbookWriter implements DocumentWriter {
         try (var workbook = new XSSFWorkbook()) {
             var styles = new Styles(workbook);
             var formulas = new Formulas(styles);
+            var streamed = new StreamedRows(workbook);
             for (var section : document.sections()) {
-                sheet(workbook, styles, formulas, document.edition(), section);
+                sheet(workbook, styles, formulas, streamed, document.edition(), section);
             }
             formulas.set();
             FileProperties.set(workbook, document.edition());
             // the library would put the clock into every entry of the archive
-            Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
+            Reproducibility.runWithSourceDateEpoch(() -> streamed.write(out));
         }
     }
 
     private static void sheet(
-            XSSFWorkbook workbook, Styles styles, Formulas formulas, Edition edition, Section section) {
+            XSSFWorkbook workbook,
+            Styles styles,
+            Formulas formulas,
+            StreamedRows streamed,
+            Edition edition,
+            Section section) {
         var sheet = workbook.createSheet(section.name());
         if (section.blocks().size() == 1 && section.blocks().get(0) instanceof Table table) {
-            table(sheet, styles, formulas, table, 0);
+            if (StreamedRows.isFor(table)) {
+                layOut(sheet, formulas, table, 0);
+                register(sheet, table, 0, table.rows().size());
+                streamed.add(sheet, rows -> rows(rows, styles, formulas, table, 0));
+            } else {
+                table(sheet, styles, formulas, table, 0);
+            }
             sheet.createFreezePane(names(table), 1);
             sheet.setRepeatingRows(new CellRangeAddress(0, 0, -1, -1));
             workbook.setPrintArea(
@@ -126,7 +137,7 @@ public final class WorkbookWriter implements DocumentWriter {
         }
     }
 
-    private static int text(XSSFSheet sheet, Styles styles, String text, int at, Cell.Words.Weight weight) {
+    private static int text(Sheet sheet, Styles styles, String text, int at, Cell.Words.Weight weight) {
         var cell = sheet.createRow(at).createCell(0);
         cell.setCellValue(text);
         cell.setCellStyle(styles.words(Block.Align.LEFT, weight));
@@ -135,14 +146,31 @@ public final class WorkbookWriter implements DocumentWriter {
 
     /** Returns the row behind the table and its notes. */
     private static int table(XSSFSheet sheet, Styles styles, Formulas formulas, Table table, int top) {
+        layOut(sheet, formulas, table, top);
+        int end = rows(sheet, styles, formulas, table, top);
+        register(sheet, table, top, top + table.rows().size());
+        return end;
+    }
+
+    /** What concerns a table as a whole: its place and the widths of its columns. */
+    private static void layOut(XSSFSheet sheet, Formulas formulas, Table table, int top) {
         formulas.stands(table.id(), sheet.getSheetName(), top);
+        for (int c = 0; c < table.columns().size(); c++) {
+            boolean untouched = sheet.getColumnWidth(c) == 8 * 256;
+            sheet.setColumnWidth(
+                    c,
+                    Math.max(
+                            untouched ? 0 : sheet.getColumnWidth(c),
+                            width(table.columns().get(c).width())));
+        }
+    }
+
+    /** Its headings, rows and notes; returns the row behind them. */
+    private static int rows(Sheet sheet, Styles styles, Formulas formulas, Table table, int top) {
         var heading = sheet.createRow(top);
         int tallest = 1;
         for (int c = 0; c < table.columns().size(); c++) {
             var column = table.columns().get(c);
-            sheet.setColumnWidth(
-                    c,
-                    Math.max(sheet.getColumnWidth(c) == 8 * 256 ? 0 : sheet.getColumnWidth(c), width(column.width())));
             tallest = Math.max(tallest, RowHeight.lines(column.heading(), column.width() - FILTER_BUTTON));
             var cell = heading.createCell(c);
             cell.setCellValue(column.heading());
@@ -155,7 +183,7 @@ public final class WorkbookWriter implements DocumentWriter {
             var line = sheet.createRow(r);
             int lines = 1;
             for (int c = 0; c < row.size(); c++) {
-                cell(line.createCell(c), row.get(c), table.columns().get(c).align(), styles, formulas);
+                CellContent.set(line.createCell(c), row.get(c), table.columns().get(c).align(), styles, formulas);
                 lines = Math.max(
                         lines,
                         RowHeight.lines(
@@ -163,7 +191,6 @@ public final class WorkbookWriter implements DocumentWriter {
             }
             line.setHeightInPoints(RowHeight.of(lines));
         }
-        register(sheet, table, top, r);
         for (var note : table.notes()) {
             r = text(sheet, styles, note.mark() + "  " + note.text(), r + 1, Cell.Words.Weight.PLAIN) - 1;
         }
@@ -172,53 +199,6 @@ public final class WorkbookWriter implements DocumentWriter {
 
     private static int width(double characters) {
         return (int) Math.round(Math.min(WIDEST, characters + 1.8) * 256);
-    }
-
-    private static void cell(XSSFCell target, Cell cell, Block.Align align, Styles styles, Formulas formulas) {
-        Runnable set = cell.fold(new Cell.Cases<Runnable>() {
-            @Override
-            public Runnable words(Cell.Words words) {
-                return () -> {
-                    target.setCellValue(
-                            words.marks().isEmpty() ? words.text() : words.text() + " (" + words.marks() + ")");
-                    target.setCellStyle(styles.words(align, words));
-                };
-            }
-
-            @Override
-            public Runnable figure(Cell.Figure figure) {
-                return () -> {
-                    target.setCellValue(figure.value());
-                    target.setCellStyle(styles.figure(figure));
-                };
-            }
-
-            @Override
-            public Runnable formula(Cell.Formula formula) {
-                return () -> formulas.add(target, formula, align);
-            }
-
-            @Override
-            public Runnable day(Cell.Day day) {
-                return () -> {
-                    target.setCellValue(day.date());
-                    target.setCellStyle(styles.day());
-                };
-            }
-
-            @Override
-            public Runnable link(Cell.Link link) {
-                return () -> {
-                    target.setCellValue(link.text());
-                    var hyperlink =
-                            target.getSheet().getWorkbook().getCreationHelper().createHyperlink(HyperlinkType.DOCUMENT);
-                    hyperlink.setAddress("'" + link.target() + "'!A1");
-                    target.setHyperlink(hyperlink);
-                    target.setCellStyle(styles.link());
-                };
-            }
-        });
-        set.run();
     }
 
     private static void register(XSSFSheet sheet, Table table, int top, int bottom) {
