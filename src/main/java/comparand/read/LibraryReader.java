@@ -12,7 +12,6 @@ import comparand.model.library.MetricRecord;
 import comparand.model.library.ScreeningRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StudyRecord;
-import comparand.read.yaml.Binder;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -39,7 +39,6 @@ final class SpreadRatio {
         var density = density(df);
         return to <= from
                 ? 0
-                : Quadrature.integrate(
-                        u -> function.applyAsDouble(u) * density.applyAsDouble(u), from, to, PANELS);
+                : Quadrature.integrate(u -> function.applyAsDouble(u) * density.applyAsDouble(u), from, to, PANELS);
     }
 }

@@ -37,12 +37,17 @@ final class FileRows {
             if (file.columns().putsTogether()) {
                 together().forEach(d -> d.facts().ifPresent(visitor));
             } else {
-                file.rows().forEach(row -> {
-                    if (!isLeftOut(row)) {
-                        var draft = file.columns().whose(row, faults, file.centre());
-                        draft.facts().ifPresent(visitor);
+                ReadAhead.run(hand -> file.rows().forEach(row -> {
+                    var decision = decisions.leaveOut(row);
+                    if (decision.isPresent()) {
+                        hand.accept(leaveOut(row, decision.get()));
+                    } else {
+                        file.columns()
+                                .whose(row, faults, file.centre())
+                                .facts()
+                                .ifPresent(facts -> hand.accept(() -> visitor.accept(facts)));
                     }
-                });
+                }));
             }
         } catch (UnreadableRows e) {
             findings.add(Diagnostic.stop(
@@ -61,7 +66,9 @@ final class FileRows {
     private List<RowDraft> together() {
         var drafts = new LinkedHashMap<String, RowDraft>();
         file.rows().forEach(row -> {
-            if (isLeftOut(row)) {
+            var decision = decisions.leaveOut(row);
+            if (decision.isPresent()) {
+                leaveOut(row, decision.get()).run();
                 return;
             }
             var draft = file.columns().whose(row, faults, file.centre());
@@ -86,17 +93,13 @@ final class FileRows {
         return List.copyOf(drafts.values());
     }
 
-    private boolean isLeftOut(RowSource.Row row) {
-        var decision = decisions.leaveOut(row);
-        decision.ifPresent(d -> {
-            log.dropped(1, row.line(), d.code(), d.reason());
-            if (d.ofMember()) {
-                var level = file.mapping().describes().map(Located::value);
-                level.ifPresent(l -> file.columns()
-                        .member(row, Described.unit(l), file.centre())
-                        .ifPresent(key -> described.leaveOut(l, key, d.reason())));
-            }
-        });
-        return decision.isPresent();
+    /** What a row that is left out leads to. */
+    private Runnable leaveOut(RowSource.Row row, RowDecisions.Decision decision) {
+        var level = file.mapping().describes().map(Located::value).filter(l -> decision.ofMember());
+        var member = level.flatMap(l -> file.columns().member(row, Described.unit(l), file.centre()));
+        return () -> {
+            log.dropped(1, row.line(), decision.code(), decision.reason());
+            member.ifPresent(key -> described.leaveOut(level.orElseThrow(), key, decision.reason()));
+        };
     }
 }

@@ -51,8 +51,7 @@ final class LabelledLimits {
 
     void accept(DataFile file, RowFacts row) {
         for (var limit : ofDevice.getOrDefault(row.device().orElse(""), List.of())) {
-            amount(file, row, limit.label)
-                    .ifPresent(value -> look(file, row, limit.label, value, limit.use));
+            amount(file, row, limit.label).ifPresent(value -> look(file, row, limit.label, value, limit.use));
         }
     }
 

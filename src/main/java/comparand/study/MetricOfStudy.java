@@ -243,7 +243,13 @@ final class MetricOfStudy {
             var first = group.anyFile();
             var share = shares.get(first);
             if (share != null) {
-                drafts.add(new SeriesDraft(metric, group, share.way(), conditions(), places.getOrDefault(group.place(), 0L) > 1, share.usual()));
+                drafts.add(new SeriesDraft(
+                        metric,
+                        group,
+                        share.way(),
+                        conditions(),
+                        places.getOrDefault(group.place(), 0L) > 1,
+                        share.usual()));
             }
         }
         return drafts;

@@ -28,9 +28,7 @@ final class MissingCells {
             return Optional.empty();
         }
         var said = new ArrayList<String>();
-        var missing = told.stream()
-                .filter(id -> !isSaid(id, row))
-                .toList();
+        var missing = told.stream().filter(id -> !isSaid(id, row)).toList();
         if (!missing.isEmpty()) {
             said.add("nothing stands for " + quoted(missing));
         }

@@ -157,7 +157,8 @@ final class YamlTree {
         var span = span(event);
         boolean quoted = event.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
                 || event.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
-        place(new Node.Scalar(kept(event.getValue()), span, quoted ? span.part(1, Math.max(1, span.length() - 2)) : span));
+        place(new Node.Scalar(
+                kept(event.getValue()), span, quoted ? span.part(1, Math.max(1, span.length() - 2)) : span));
     }
 
     /** Short words stand in a file again and again; each is kept once, or a large library would not fit into memory. */
@@ -239,7 +240,9 @@ final class YamlTree {
                         "duplicate-key",
                         word.span(),
                         "the key `%s` stands here a second time, first on line %d"
-                                .formatted(word.text(), entries.get(word.text()).key().span().line()),
+                                .formatted(
+                                        word.text(),
+                                        entries.get(word.text()).key().span().line()),
                         "keep one of the two");
             } else {
                 entries.put(word.text(), new Node.Entry(word, value));

@@ -9,7 +9,8 @@ final class CellContent {
 
     private CellContent() {}
 
-    static void set(org.apache.poi.ss.usermodel.Cell target, Cell cell, Block.Align align, Styles styles, Formulas formulas) {
+    static void set(
+            org.apache.poi.ss.usermodel.Cell target, Cell cell, Block.Align align, Styles styles, Formulas formulas) {
         Runnable set = cell.fold(new Cell.Cases<Runnable>() {
             @Override
             public Runnable words(Cell.Words words) {

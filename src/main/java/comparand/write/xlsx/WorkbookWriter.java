@@ -183,7 +183,8 @@ public final class WorkbookWriter implements DocumentWriter {
             var line = sheet.createRow(r);
             int lines = 1;
             for (int c = 0; c < row.size(); c++) {
-                CellContent.set(line.createCell(c), row.get(c), table.columns().get(c).align(), styles, formulas);
+                CellContent.set(
+                        line.createCell(c), row.get(c), table.columns().get(c).align(), styles, formulas);
                 lines = Math.max(
                         lines,
                         RowHeight.lines(

@@ -1,0 +1,260 @@
+package comparand.benchmark;
+
+import comparand.benchmark.Timed.Program;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+
+/**
+ * How long whole runs take beside programs that do only the unavoidable part, and how the cost grows. Writes a report that is kept
+ * beside the tests; no part of a build.
+ *
+ * <pre>
+ * mvn -P benchmark -DskipTests package exec:exec
+ * </pre>
+ *
+ * Needs a quiet machine and a quarter of an hour. Where there is a Python with openpyxl and reportlab, named by {@code PYTHON} or
+ * found as {@code python3}, the demo is timed beside it too.
+ */
+final class SpeedReport {
+
+    private static final Path REPORT = Path.of("src/test/resources/reports/speed.md");
+    private static final String DEMO = "evidence/dossiers/small-oxygenators.yaml";
+    private static final int TURNS = 7;
+    private static final List<LargeLibrary.Size> SIZES = List.of(
+            new LargeLibrary.Size(10, 100, 2, 2),
+            new LargeLibrary.Size(30, 300, 2, 7),
+            new LargeLibrary.Size(100, 1000, 2, 25),
+            new LargeLibrary.Size(300, 3000, 2, 75),
+            new LargeLibrary.Size(1000, 10_000, 2, 250));
+
+    private final Path folder;
+    private final StringBuilder text = new StringBuilder();
+
+    private SpeedReport(Path folder) {
+        this.folder = folder;
+    }
+
+    public static void main(String[] args) throws IOException {
+        var folder = Files.createTempDirectory("comparand-speed");
+        try {
+            Files.createDirectories(REPORT.getParent());
+            Files.writeString(REPORT, new SpeedReport(folder).report());
+        } finally {
+            delete(folder);
+        }
+    }
+
+    private String report() throws IOException {
+        say("# Speed");
+        say("");
+        say("Made by `mvn -P benchmark -DskipTests package exec:exec` (`comparand.benchmark.SpeedReport`); whole processes from"
+                + " start to end, wall-clock seconds, median of %d turns after one that is not counted (fastest to slowest). What is"
+                        .formatted(TURNS)
+                + " set beside each other ran in turns. Everything of the tool ran with `-Xmx512m`; what needs more stops it.");
+        say("");
+        say("Java %s, %d processors, %s."
+                .formatted(
+                        Runtime.version(), Runtime.getRuntime().availableProcessors(), System.getProperty("os.name")));
+        say("");
+        say("## Beside the unavoidable");
+        say("");
+        say("| what | the tool | beside it | ratio | aimed at |");
+        say("|---|---|---|---|---|");
+        besides();
+        say("");
+        say("## The tool alone");
+        say("");
+        say("| what | seconds |");
+        say("|---|---|");
+        alone();
+        say("");
+        say("## How the cost grows");
+        say("");
+        say("`check` of a library, and `build --for evidence` of one of its dossiers (4 devices, their published values among all"
+                + " others). The last columns are the seconds beyond those of the smallest library, over n log n, as multiples of the"
+                + " value at 10,000: where cost grows like n log n they stay at 1.");
+        say("");
+        say("| values | sources | devices | dossiers | check | build | check/(n log n) | build/(n log n) |");
+        say("|---|---|---|---|---|---|---|---|");
+        growth();
+        say("");
+        say("## Parts, by JMH");
+        say("");
+        say("Single shots in a warm machine of its own, seconds; `-Dexec.args=\"-cp %classpath org.openjdk.jmh.Main\"` runs these alone.");
+        say("");
+        say("| part | seconds | ± (99.9 %) |");
+        say("|---|---|---|");
+        parts();
+        return text.toString();
+    }
+
+    private void besides() throws IOException {
+        var department = LargeLibrary.write(folder.resolve("department"), LargeLibrary.Size.OF_A_DEPARTMENT)
+                .getParent()
+                .getParent();
+        pair(
+                "`check` of 20,000 values in 2,000 sources, 200 devices, 50 dossiers; a bare load of the same files with the same"
+                        + " YAML library",
+                Timed.tool("check", department.toString()),
+                Timed.beside(BareYaml.class, department.toString()),
+                "1.5");
+        var study = LargeStudy.write(folder.resolve("study"), "bench", 1_000_000)
+                .getParent()
+                .getParent();
+        pair(
+                "`check` of a study of 1,000,000 rows of 20 columns, two metrics; a bare CSV parse with numbers",
+                Timed.tool("check", study.toString()),
+                Timed.beside(BareRows.class, study.resolve("studies/example-bench/runs.csv").toString()),
+                "1.5");
+        pair(
+                "a workbook of 20,000 × 25 styled cells; the bare streaming writer of the same library",
+                Timed.beside(Cells.class, folder.resolve("ours.xlsx").toString()),
+                Timed.beside(BareCells.class, folder.resolve("bare.xlsx").toString()),
+                "1.2");
+        python();
+    }
+
+    private void python() throws IOException {
+        var python = System.getenv().getOrDefault("PYTHON", "python3");
+        var script = "src/benchmark/python/two_tables.py";
+        var out = folder.resolve("demo");
+        Timed.tool("build", DEMO, "--for", "evidence", "--out", out.toString()).run();
+        var cells = folder.resolve("cells.json").toString();
+        try {
+            Timed.process(
+                            List.of(python, script),
+                            "cells",
+                            out.resolve("small-oxygenators/evidence-workbook.xlsx").toString(),
+                            cells)
+                    .run();
+        } catch (IOException | IllegalStateException none) {
+            say("| `build` of the demo (xlsx, pdf, json); the same cells by a short Python script | not measured: no Python with openpyxl and"
+                    + " reportlab | | | 1.0 |");
+            return;
+        }
+        pair(
+                "`build` of the demo (xlsx, pdf, json), every file written anew; the same cells as xlsx and pdf by a Python script of 60"
+                        + " lines that is given them worked out (`" + script + "`)",
+                anew(out, "--for", "evidence"),
+                Timed.process(List.of(python, script), "write", cells, folder.toString()),
+                "1.0");
+    }
+
+    private void alone() throws IOException {
+        var out = folder.resolve("demo-all");
+        line("`check` of the demo", Timed.tool("check", "evidence"));
+        line("`build` of the demo for all readers, every file written anew", anew(out));
+        line("the same once more, nothing changed", Timed.tool("build", DEMO, "--out", out.toString()));
+        line("`trace` of one value of the demo", Timed.tool("trace", "B05", DEMO));
+        line(
+                "`build --for evidence` of the study of 1,000,000 rows",
+                anew(folder.resolve("study-out"), folder.resolve("study/dossiers/example.yaml"), "--for", "evidence"));
+    }
+
+    private Program anew(Path out, String... arguments) {
+        return anew(out, Path.of(DEMO), arguments);
+    }
+
+    private static Program anew(Path out, Path dossier, String... arguments) {
+        var command = new ArrayList<>(List.of("build", dossier.toString(), "--out", out.toString(), "--anew"));
+        command.addAll(List.of(arguments));
+        return Timed.tool(command.toArray(String[]::new));
+    }
+
+    private void growth() throws IOException {
+        var checks = new double[SIZES.size()];
+        var builds = new double[SIZES.size()];
+        for (int i = 0; i < SIZES.size(); i++) {
+            var dossier = LargeLibrary.write(folder.resolve("size-" + i), SIZES.get(i));
+            checks[i] = Timed.median(
+                    Timed.alone(3, Timed.tool("check", dossier.getParent().getParent().toString())));
+            builds[i] = Timed.median(Timed.alone(3, anew(folder.resolve("out-" + i), dossier, "--for", "evidence")));
+        }
+        for (int i = 0; i < SIZES.size(); i++) {
+            var size = SIZES.get(i);
+            say("| %,d | %,d | %,d | %d | %.2f | %.2f | %s | %s |"
+                    .formatted(
+                            size.values(),
+                            size.papers(),
+                            size.devices(),
+                            size.dossiers(),
+                            checks[i],
+                            builds[i],
+                            growth(checks, i),
+                            growth(builds, i)));
+        }
+    }
+
+    /** Seconds beyond the smallest over n log n, against the same at 10,000. */
+    private static String growth(double[] seconds, int i) {
+        int tenThousand = 2;
+        return i == 0
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        "%.2f",
+                        (seconds[i] - seconds[0])
+                                / (seconds[tenThousand] - seconds[0])
+                                * added(tenThousand)
+                                / added(i));
+    }
+
+    private static double added(int i) {
+        double n = SIZES.get(i).values();
+        double least = SIZES.get(0).values();
+        return n * Math.log(n) - least * Math.log(least);
+    }
+
+    private void parts() {
+        try {
+            for (var result :
+                    new Runner(new OptionsBuilder().include("comparand\\.benchmark\\..*").build()).run()) {
+                var score = result.getPrimaryResult();
+                var study = result.getParams().getParam("study");
+                say("| %s%s | %.2f | %.2f |"
+                        .formatted(
+                                result.getParams().getBenchmark().replaceFirst(".*benchmark\\.", ""),
+                                study == null ? "" : ", " + study,
+                                score.getScore(),
+                                score.getScoreError()));
+            }
+        } catch (RunnerException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private void pair(String what, Program ours, Program other, String aim) throws IOException {
+        var timed = Timed.inTurns(TURNS, ours, other);
+        say("| %s | %s | %s | **%.2f** | %s |"
+                .formatted(what, Timed.said(timed.ours()), Timed.said(timed.other()), timed.ratio(), aim));
+    }
+
+    private void line(String what, Program program) throws IOException {
+        say("| %s | %s |".formatted(what, Timed.said(Timed.alone(TURNS, program))));
+    }
+
+    private void say(String line) {
+        text.append(line).append('\n');
+    }
+
+    private static void delete(Path folder) throws IOException {
+        try (var all = Files.walk(folder)) {
+            all.sorted(Comparator.reverseOrder()).forEach(path -> {
+                try {
+                    Files.delete(path);
+                } catch (IOException e) {
+                    throw new UncheckedIOException(e);
+                }
+            });
+        }
+    }
+}
