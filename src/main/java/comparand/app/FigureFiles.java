@@ -8,57 +8,66 @@ import comparand.document.publication.Publication;
 import comparand.document.talk.Deck;
 import comparand.write.figure.Drawing;
 import comparand.write.figure.Faces;
-import comparand.write.figure.PngFigure;
 import comparand.write.figure.PrintWidth;
 import comparand.write.figure.SvgFigure;
 import comparand.write.pdf.PdfFigure;
-import java.io.BufferedOutputStream;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Figures as files of their own: as SVG and PDF, and as PNG at the two resolutions that printers ask for. */
+/**
+ * Figures as files of their own: as SVG and PDF, and as PNG at the two resolutions that printers ask for. Of what stands about a
+ * run, the PDF alone says something; the others change with the figure and with nothing else.
+ */
 final class FigureFiles {
 
     static final String FOLDER = "figures";
 
     private static final List<Integer> DOTS_PER_INCH = List.of(300, 600);
 
-    private final Path folder;
+    private FigureFiles() {}
 
-    FigureFiles(Path folder) {
-        this.folder = folder;
-    }
-
-    /** The names of the files, relative to the folder. */
-    List<String> write(Publication publication) throws IOException {
-        var names = new ArrayList<String>();
+    static List<OutputFile> of(Publication publication) {
+        var files = new ArrayList<OutputFile>();
         if (publication.figures().isEmpty()) {
-            return names;
+            return files;
         }
-        Files.createDirectories(folder.resolve(FOLDER));
         var fonts = fonts(publication);
-        var faces = Faces.of(fonts);
         var edition = edition(publication);
         for (var chart : publication.figures()) {
-            var width = PrintWidth.of(chart);
-            var drawing = Drawing.of(chart, width.points(), faces);
-            names.add(svg(chart, drawing, faces, edition.language()));
-            names.add(pdf(chart, edition, fonts));
+            files.add(svg(chart, fonts, edition.language()));
+            files.add(new OutputFile(
+                    FOLDER + "/" + chart.id() + ".pdf",
+                    List.of(chart, fonts, edition),
+                    (out, drawn) -> PdfFigure.write(chart, edition, fonts, out)));
             for (int dpi : DOTS_PER_INCH) {
-                var name = "%s/%s-%dmm-%ddpi.png".formatted(FOLDER, chart.id(), width.mm(), dpi);
-                try (var out = open(name)) {
-                    PngFigure.write(drawing, faces, dpi, out);
-                }
-                names.add(name);
+                files.add(new OutputFile(
+                        png(chart, dpi),
+                        pngFrom(chart, fonts),
+                        (out, drawn) -> out.write(drawn.png(chart, fonts, dpi))));
             }
         }
-        return names;
+        return files;
+    }
+
+    /** The name of a figure at a resolution, relative to the folder of outputs. */
+    static String png(Chart chart, int dpi) {
+        return "%s/%s-%dmm-%ddpi.png"
+                .formatted(FOLDER, chart.id(), PrintWidth.of(chart).mm(), dpi);
+    }
+
+    static List<Object> pngFrom(Chart chart, Optional<Look.Fonts> fonts) {
+        return List.of(chart, fonts);
+    }
+
+    private static OutputFile svg(Chart chart, Optional<Look.Fonts> fonts, String language) {
+        return new OutputFile(
+                FOLDER + "/" + chart.id() + ".svg", List.of(chart, fonts, language), (out, drawn) -> {
+                    var faces = Faces.of(fonts);
+                    SvgFigure.write(
+                            chart, Drawing.of(chart, PrintWidth.of(chart).points(), faces), faces, language, out);
+                });
     }
 
     /** Those of the text the figures are for, where its house brings its own. */
@@ -75,25 +84,5 @@ final class FigureFiles {
                         publication.decks().stream().map(Deck::edition))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("figures go with a document"));
-    }
-
-    private String pdf(Chart chart, Edition edition, Optional<Look.Fonts> fonts) throws IOException {
-        var name = FOLDER + "/" + chart.id() + ".pdf";
-        try (var out = open(name)) {
-            PdfFigure.write(chart, edition, fonts, out);
-        }
-        return name;
-    }
-
-    private String svg(Chart chart, Drawing drawing, Faces faces, String language) throws IOException {
-        var name = FOLDER + "/" + chart.id() + ".svg";
-        try (var out = open(name)) {
-            SvgFigure.write(chart, drawing, faces, language, out);
-        }
-        return name;
-    }
-
-    private OutputStream open(String name) throws IOException {
-        return new BufferedOutputStream(Files.newOutputStream(folder.resolve(name)));
     }
 }

@@ -11,6 +11,7 @@ import comparand.model.library.SourceRecord;
 import comparand.read.LibraryReader;
 import comparand.read.yaml.Binder;
 import comparand.read.yaml.RecordPlaces;
+import comparand.write.whole.WholeFiles;
 import comparand.write.yaml.RecordEdit;
 import comparand.write.yaml.RecordYaml;
 import java.io.IOException;
@@ -144,10 +145,21 @@ final class RecordFiles {
         return slash < 0 ? "" : path.substring(0, slash);
     }
 
-    /** Writes each file whole or not at all, and goes on from there. */
+    /**
+     * Writes all files or none, and goes on from there.
+     *
+     * @throws WholeFiles.ChangedMeanwhile if somebody has written one of them since it was read
+     */
     void write(List<Change> changes, Taken taken) throws IOException {
+        WholeFiles.write(
+                root,
+                changes.stream()
+                        .map(c -> new WholeFiles.Change(
+                                file(c.source()),
+                                Optional.ofNullable(texts.get(c.source())),
+                                WholeFiles.Content.of(c.text())))
+                        .toList());
         for (var change : changes) {
-            SafeFile.write(change.file(), change.text());
             texts.put(change.source(), change.text());
             var record = taken.sources().get(change.source());
             if (record != null) {
