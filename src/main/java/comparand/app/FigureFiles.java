@@ -8,18 +8,17 @@ import comparand.document.publication.Publication;
 import comparand.document.talk.Deck;
 import comparand.write.figure.Drawing;
 import comparand.write.figure.Faces;
+import comparand.write.figure.PngFigure;
 import comparand.write.figure.PrintWidth;
 import comparand.write.figure.SvgFigure;
 import comparand.write.pdf.PdfFigure;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/**
- * Figures as files of their own: as SVG and PDF, and as PNG at the two resolutions that printers ask for. Of what stands about a
- * run, the PDF alone says something; the others change with the figure and with nothing else.
- */
+/** Figures as files of their own: as SVG and PDF, and as PNG at the two resolutions that printers ask for. */
 final class FigureFiles {
 
     static final String FOLDER = "figures";
@@ -35,39 +34,48 @@ final class FigureFiles {
         }
         var fonts = fonts(publication);
         var edition = edition(publication);
+        var faces = new Once<>(() -> Faces.of(fonts));
         for (var chart : publication.figures()) {
-            files.add(svg(chart, fonts, edition.language()));
+            var width = PrintWidth.of(chart);
+            var drawing = new Once<>(() -> Drawing.of(chart, width.points(), faces.get()));
+            var language = edition.language();
+            files.add(new OutputFile(
+                    FOLDER + "/" + chart.id() + ".svg",
+                    List.of(chart, fonts, language),
+                    out -> SvgFigure.write(chart, drawing.get(), faces.get(), language, out)));
             files.add(new OutputFile(
                     FOLDER + "/" + chart.id() + ".pdf",
                     List.of(chart, fonts, edition),
-                    (out, drawn) -> PdfFigure.write(chart, edition, fonts, out)));
+                    out -> PdfFigure.write(chart, edition, fonts, out)));
             for (int dpi : DOTS_PER_INCH) {
                 files.add(new OutputFile(
-                        png(chart, dpi),
-                        pngFrom(chart, fonts),
-                        (out, drawn) -> out.write(drawn.png(chart, fonts, dpi))));
+                        "%s/%s-%dmm-%ddpi.png".formatted(FOLDER, chart.id(), width.mm(), dpi),
+                        List.of(chart, fonts),
+                        out -> PngFigure.write(drawing.get(), faces.get(), dpi, out)));
             }
         }
         return files;
     }
 
-    /** The name of a figure at a resolution, relative to the folder of outputs. */
-    static String png(Chart chart, int dpi) {
-        return "%s/%s-%dmm-%ddpi.png"
-                .formatted(FOLDER, chart.id(), PrintWidth.of(chart).mm(), dpi);
+    /** What several files are drawn from: made for the first that is drawn, and not at all where all are taken over. */
+    private static final class Once<T> {
+
+        private final Making<T> making;
+        private Optional<T> made = Optional.empty();
+
+        Once(Making<T> making) {
+            this.making = making;
+        }
+
+        T get() throws IOException {
+            var now = made.isPresent() ? made.get() : making.make();
+            made = Optional.of(now);
+            return now;
+        }
     }
 
-    static List<Object> pngFrom(Chart chart, Optional<Look.Fonts> fonts) {
-        return List.of(chart, fonts);
-    }
-
-    private static OutputFile svg(Chart chart, Optional<Look.Fonts> fonts, String language) {
-        return new OutputFile(
-                FOLDER + "/" + chart.id() + ".svg", List.of(chart, fonts, language), (out, drawn) -> {
-                    var faces = Faces.of(fonts);
-                    SvgFigure.write(
-                            chart, Drawing.of(chart, PrintWidth.of(chart).points(), faces), faces, language, out);
-                });
+    private interface Making<T> {
+        T make() throws IOException;
     }
 
     /** Those of the text the figures are for, where its house brings its own. */

@@ -1,31 +1,23 @@
 package comparand.app;
 
-import comparand.document.Look;
-import comparand.document.chart.Chart;
-import comparand.write.figure.Pictures;
 import comparand.write.rebuild.BuiltFrom;
 import comparand.write.rebuild.ContentKey;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
  * Fills a new folder with the files of a publication. A file that the build before made from the same, and that is as it was,
- * is taken over from it; so is a figure that stands within another file.
+ * is taken over from it.
  */
-final class Filling implements Pictures {
+final class Filling {
 
     private final Path folder;
     private final BuiltFrom before;
     private final String tool;
-    private final Map<String, byte[]> drawn = new HashMap<>();
     private final SortedMap<String, BuiltFrom.Made> made = new TreeMap<>();
     private int unchanged;
 
@@ -43,7 +35,7 @@ final class Filling implements Pictures {
 
     /** Writes a file; false if there was no need to. */
     boolean write(OutputFile file) throws IOException {
-        var key = key(file.name(), file.from());
+        var key = ContentKey.of(tool, file.name(), file.from());
         var kept = before.bytes(file.name(), key);
         var path = folder.resolve(file.name());
         Files.createDirectories(Objects.requireNonNull(path.getParent()));
@@ -52,16 +44,16 @@ final class Filling implements Pictures {
                 new BuiltFrom.Made(
                         key,
                         kept.isPresent()
-                                ? written(path, (out, pictures) -> out.write(kept.get()))
+                                ? written(path, out -> out.write(kept.get()))
                                 : written(path, file.writing())));
         unchanged += kept.isPresent() ? 1 : 0;
         return kept.isEmpty();
     }
 
-    private String written(Path path, OutputFile.Writing writing) throws IOException {
+    private static String written(Path path, OutputFile.Writing writing) throws IOException {
         var disk = new DiskFile(path);
         try (disk) {
-            writing.into(disk, this);
+            writing.into(disk);
         } catch (RuntimeException e) {
             if (disk.refused().isPresent()) {
                 throw disk.refused().get();
@@ -69,10 +61,6 @@ final class Filling implements Pictures {
             throw e;
         }
         return disk.sha();
-    }
-
-    private String key(String name, List<Object> from) {
-        return ContentKey.of(tool, name, from);
     }
 
     /** How many were taken over. */
@@ -83,18 +71,5 @@ final class Filling implements Pictures {
     /** All files, by their names. */
     SortedMap<String, BuiltFrom.Made> made() {
         return made;
-    }
-
-    @Override
-    public byte[] png(Chart chart, Optional<Look.Fonts> fonts, int dpi) throws IOException {
-        var name = FigureFiles.png(chart, dpi);
-        var key = key(name, FigureFiles.pngFrom(chart, fonts));
-        var known = drawn.get(key);
-        if (known == null) {
-            var kept = before.bytes(name, key);
-            known = kept.isPresent() ? kept.get() : Pictures.DRAWN.png(chart, fonts, dpi);
-            drawn.put(key, known);
-        }
-        return known;
     }
 }

@@ -1,6 +1,5 @@
 package comparand.app;
 
-import comparand.write.figure.Pictures;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -20,6 +19,6 @@ record OutputFile(String name, List<Object> from, Writing writing) {
     /** Writes the content. */
     @FunctionalInterface
     interface Writing {
-        void into(OutputStream out, Pictures pictures) throws IOException;
+        void into(OutputStream out) throws IOException;
     }
 }

@@ -4,7 +4,6 @@ import comparand.document.Document;
 import comparand.document.publication.Publication;
 import comparand.write.DocumentWriter;
 import comparand.write.docx.TextWriter;
-import comparand.write.figure.Pictures;
 import comparand.write.html.HtmlWriter;
 import comparand.write.json.ResultJson;
 import comparand.write.json.ResultSchema;
@@ -15,7 +14,6 @@ import comparand.write.xlsx.WorkbookWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Function;
 
 /** The files of a publication, in the order in which they are told. */
 final class OutputFiles {
@@ -25,40 +23,40 @@ final class OutputFiles {
     static List<OutputFile> of(Publication publication) {
         var files = new ArrayList<OutputFile>();
         var results = publication.results();
-        files.add(new OutputFile(Output.RESULTS, List.of(results), (out, drawn) -> ResultJson.write(results, out)));
+        files.add(new OutputFile(Output.RESULTS, List.of(results), out -> ResultJson.write(results, out)));
         var schema = ResultSchema.text();
         files.add(new OutputFile(
-                Output.SCHEMA, List.of(schema), (out, drawn) -> out.write(schema.getBytes(StandardCharsets.UTF_8))));
+                Output.SCHEMA, List.of(schema), out -> out.write(schema.getBytes(StandardCharsets.UTF_8))));
         for (var document : publication.documents()) {
             for (var writer : writers(document.form())) {
                 files.add(new OutputFile(
-                        document.name() + "." + writer.apply(Pictures.DRAWN).extension(),
+                        document.name() + "." + writer.extension(),
                         List.of(document),
-                        (out, drawn) -> writer.apply(drawn).write(document, out)));
+                        out -> writer.write(document, out)));
             }
         }
         for (var page : publication.pages()) {
             files.add(new OutputFile(
                     page.document().name() + "." + HtmlWriter.EXTENSION,
                     List.of(page),
-                    (out, drawn) -> new HtmlWriter().write(page, out)));
+                    out -> new HtmlWriter().write(page, out)));
         }
         for (var deck : publication.decks()) {
             files.add(new OutputFile(
                     deck.name() + "." + SlideWriter.EXTENSION,
                     List.of(deck),
-                    (out, drawn) -> new SlideWriter().write(deck, out)));
+                    out -> new SlideWriter().write(deck, out)));
         }
         files.addAll(FigureFiles.of(publication));
         return files;
     }
 
-    private static List<Function<Pictures, DocumentWriter>> writers(Document.Form form) {
+    private static List<DocumentWriter> writers(Document.Form form) {
         return switch (form) {
-            case WORKBOOK -> List.of(drawn -> new WorkbookWriter());
-            case WIDE_PAGES, PAGES -> List.of(drawn -> new PdfDocumentWriter());
-            case LETTER -> List.of(drawn -> new PlainTextWriter(), TextWriter::new);
-            case TEXT -> List.of(TextWriter::new);
+            case WORKBOOK -> List.of(new WorkbookWriter());
+            case WIDE_PAGES, PAGES -> List.of(new PdfDocumentWriter());
+            case LETTER -> List.of(new PlainTextWriter(), new TextWriter());
+            case TEXT -> List.of(new TextWriter());
             // such a document is written with what can be tried on it, as a page
             case SCREEN -> List.of();
         };

@@ -11,6 +11,7 @@ import comparand.model.library.SourceRecord;
 import comparand.read.LibraryReader;
 import comparand.read.yaml.Binder;
 import comparand.read.yaml.RecordPlaces;
+import comparand.write.whole.Sha;
 import comparand.write.whole.WholeFiles;
 import comparand.write.yaml.RecordEdit;
 import comparand.write.yaml.RecordYaml;
@@ -52,6 +53,10 @@ final class RecordFiles {
             for (var id : library.sources().keySet()) {
                 try {
                     var bytes = Files.readAllBytes(root.resolve(file(id)));
+                    if (!Sha.of(bytes).equals(library.fingerprints().get(file(id)))) {
+                        findings.add(changed(id));
+                        continue;
+                    }
                     var read = RecordPlaces.of(file(id), bytes);
                     findings.addAll(read.findings());
                     read.fold((r, said) -> files.take(id, r), said -> false);
@@ -67,6 +72,15 @@ final class RecordFiles {
             }
             return Outcome.of(files, findings);
         });
+    }
+
+    private static Diagnostic changed(String id) {
+        return Diagnostic.stop(
+                "file-unreadable",
+                Span.startOf(file(id)),
+                "this file was changed while it was read",
+                "what is written into a record rests on what it said before",
+                "run this again once nobody writes into the file");
     }
 
     private boolean take(String id, RecordPlaces read) {

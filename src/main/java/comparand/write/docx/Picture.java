@@ -4,9 +4,10 @@ import comparand.document.Block;
 import comparand.document.Look;
 import comparand.write.figure.Drawing;
 import comparand.write.figure.Faces;
-import comparand.write.figure.Pictures;
+import comparand.write.figure.PngFigure;
 import comparand.write.figure.PrintWidth;
 import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import org.apache.poi.common.usermodel.PictureType;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
@@ -21,14 +22,10 @@ final class Picture {
     /** Twentieths of a point. */
     private static final int TWIPS = 20;
 
-    private final Look look;
     private final Faces faces;
-    private final Pictures pictures;
 
-    Picture(Look look, Pictures pictures) throws IOException {
-        this.look = look;
+    Picture(Look look) throws IOException {
         this.faces = Faces.of(look.fonts());
-        this.pictures = pictures;
     }
 
     /** @param room the width of the text; a figure wider than it goes into both margins alike */
@@ -42,11 +39,12 @@ final class Picture {
         }
         paragraph.setAlignment(ParagraphAlignment.LEFT);
         try {
-            var bytes = pictures.png(chart, look.fonts(), DOTS_PER_INCH);
+            var bytes = new ByteArrayOutputStream();
+            PngFigure.write(drawing, faces, DOTS_PER_INCH, bytes);
             paragraph
                     .createRun()
                     .addPicture(
-                            new ByteArrayInputStream(bytes),
+                            new ByteArrayInputStream(bytes.toByteArray()),
                             PictureType.PNG,
                             chart.id() + ".png",
                             Units.toEMU(drawing.width()),

@@ -5,7 +5,6 @@ import comparand.document.Block.Table;
 import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.write.DocumentWriter;
-import comparand.write.figure.Pictures;
 import comparand.write.office.FileProperties;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -21,18 +20,6 @@ public final class TextWriter implements DocumentWriter {
     /** Wider tables than this, in characters, are set on lying pages, with the section they belong to. */
     private static final double MOST_STANDING = 125;
 
-    private final Pictures pictures;
-
-    /** With figures drawn as they come. */
-    public TextWriter() {
-        this(Pictures.DRAWN);
-    }
-
-    /** With figures that may have been drawn before. */
-    public TextWriter(Pictures pictures) {
-        this.pictures = pictures;
-    }
-
     @Override
     public String extension() {
         return "docx";
@@ -42,7 +29,7 @@ public final class TextWriter implements DocumentWriter {
     public void write(Document document, OutputStream out) throws IOException {
         try (var file = new XWPFDocument()) {
             StyleSheet.into(file, document.look(), document.edition().language());
-            new Text(file, document, pictures).set();
+            new Text(file, document).set();
             FileProperties.set(file, document.edition());
             file.getProperties()
                     .getCoreProperties()
@@ -62,14 +49,14 @@ public final class TextWriter implements DocumentWriter {
         private final Captions captions;
         private final Picture picture;
 
-        Text(XWPFDocument file, Document document, Pictures pictures) throws IOException {
+        Text(XWPFDocument file, Document document) throws IOException {
             this.document = document;
             this.pages = new Pages(file, document.look(), document.edition());
             var bookmarks = new Bookmarks();
             this.running = new RunningText(file, bookmarks);
             this.captions = new Captions(running, bookmarks);
             this.tables = new TextTable(file, running);
-            this.picture = new Picture(document.look(), pictures);
+            this.picture = new Picture(document.look());
         }
 
         void set() {

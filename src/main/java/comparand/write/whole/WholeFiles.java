@@ -159,7 +159,7 @@ public final class WholeFiles {
             }
         } catch (IOException e) {
             // where even this fails, the journal stays, and the next to come brings it to its end
-            undo(changes.subList(0, begun), e);
+            undo(changes.subList(0, begun - 1), e);
             throw e;
         }
         cleared();
