@@ -87,9 +87,7 @@ final class BuildCommand implements Callable<Integer> {
     private int written(Publication publication, List<Diagnostic> findings, Path folder, LibraryFolder library) {
         return outputs.output(folder)
                 .written(publication)
-                .fold(
-                        (built, none) -> said(built, findings, library),
-                        unwritable -> stopped(unwritable, library));
+                .fold((built, none) -> said(built, findings, library), unwritable -> stopped(unwritable, library));
     }
 
     private int said(Built built, List<Diagnostic> findings, LibraryFolder library) {

@@ -28,7 +28,8 @@ final class Checksums {
     /** Writes the fingerprints of the files of a folder into it. */
     static void write(Path folder, SortedMap<String, BuiltFrom.Made> files) throws IOException {
         var lines = new StringBuilder();
-        files.forEach((name, made) -> lines.append(made.sha()).append(BETWEEN).append(name).append('\n'));
+        files.forEach((name, made) ->
+                lines.append(made.sha()).append(BETWEEN).append(name).append('\n'));
         try (var out = new DiskFile(folder.resolve(FILE))) {
             out.write(lines.toString().getBytes(StandardCharsets.UTF_8));
         }

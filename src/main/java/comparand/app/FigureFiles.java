@@ -3,7 +3,6 @@ package comparand.app;
 import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.document.Look;
-import comparand.document.chart.Chart;
 import comparand.document.publication.Publication;
 import comparand.document.talk.Deck;
 import comparand.write.figure.Drawing;

@@ -33,9 +33,7 @@ final class Leftovers implements CommandLine.IExecutionStrategy {
         var findings = new ArrayList<Diagnostic>();
         named(parsed).forEach(path -> settle(path, findings));
         console.findings(findings, Path.of("."));
-        return findings.stream().anyMatch(Diagnostic::stops)
-                ? Exit.STOPPED
-                : new CommandLine.RunLast().execute(parsed);
+        return findings.stream().anyMatch(Diagnostic::stops) ? Exit.STOPPED : new CommandLine.RunLast().execute(parsed);
     }
 
     /** The paths on the line, and the folders such a path may stand for: of a dossier the library, of results their folder. */
@@ -101,7 +99,8 @@ final class Leftovers implements CommandLine.IExecutionStrategy {
             findings.add(Diagnostic.stop(
                     "library-unsettled",
                     Span.startOf(library.toString()),
-                    "an earlier command was cut off while it wrote, and it cannot be brought to its end: " + Reason.of(e),
+                    "an earlier command was cut off while it wrote, and it cannot be brought to its end: "
+                            + Reason.of(e),
                     "some files may be new, and some old",
                     "check that the folder may be written and that the disk has room"));
         }

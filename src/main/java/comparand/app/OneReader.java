@@ -51,11 +51,7 @@ record OneReader(Main main, Audience reader, Optional<String> language, String n
     }
 
     private int write(
-            Publication publication,
-            List<Diagnostic> findings,
-            Output output,
-            LibraryFolder library,
-            Telling telling) {
+            Publication publication, List<Diagnostic> findings, Output output, LibraryFolder library, Telling telling) {
         var nothing = telling.nothing(publication);
         if (nothing.isPresent()) {
             main.console().say(nothing.get());

@@ -10,7 +10,6 @@ import comparand.write.rebuild.BuiltFrom;
 import comparand.write.rebuild.ToolIdentity;
 import comparand.write.whole.WholeFolder;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

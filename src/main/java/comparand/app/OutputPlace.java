@@ -36,9 +36,10 @@ final class OutputPlace {
                         "the folder is replaced whole, and the library would be lost with it",
                         "choose another folder with `--out DIR`");
             }
-            return settled(folder).then(said -> standing(folder)
-                    .map(s -> Outcome.<Path>stopped(List.of(s)))
-                    .orElseGet(() -> Outcome.of(folder)));
+            return settled(folder)
+                    .then(said -> standing(folder)
+                            .map(s -> Outcome.<Path>stopped(List.of(s)))
+                            .orElseGet(() -> Outcome.of(folder)));
         } catch (IOException e) {
             return unseen(folder, e);
         }

@@ -137,8 +137,7 @@ final class StartCommand implements Callable<Integer> {
             files.add(fresh("templates/" + report, template(report)));
         }
         RecordSchema.all()
-                .forEach((name, text) ->
-                        files.add(fresh("schemas/" + name, text.getBytes(StandardCharsets.UTF_8))));
+                .forEach((name, text) -> files.add(fresh("schemas/" + name, text.getBytes(StandardCharsets.UTF_8))));
         return files;
     }
 

@@ -20,7 +20,9 @@ final class Written {
         return Stream.concat(
                         lines.entrySet().stream()
                                 .map(e -> "wrote " + e.getKey()
-                                        + (built.written().contains(e.getKey()) ? "" : " (" + e.getValue() + " files)")),
+                                        + (built.written().contains(e.getKey())
+                                                ? ""
+                                                : " (" + e.getValue() + " files)")),
                         unchanged(built))
                 .toList();
     }

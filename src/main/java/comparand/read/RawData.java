@@ -118,9 +118,7 @@ final class RawData {
                 files.put(file, steady);
                 fingerprints.put(file, steady.fingerprint());
             }
-            data.put(
-                    name + "/" + mapping.name(),
-                    new SteadyRows(form.open(path, folder.named(file), notes), steady));
+            data.put(name + "/" + mapping.name(), new SteadyRows(form.open(path, folder.named(file), notes), steady));
         } catch (UnreadableRows e) {
             findings.add(Diagnostic.stop(
                     "data-unreadable",

@@ -93,7 +93,8 @@ class OutputPlaceTest {
     @DisplayName("while another writes there, a run stops at once; it says so and changes nothing")
     void busy() throws IOException {
         build(out);
-        try (var other = WholeFolder.take(out.resolve("example"), Checksums::isWhole).orElseThrow()) {
+        try (var other =
+                WholeFolder.take(out.resolve("example"), Checksums::isWhole).orElseThrow()) {
             assertThat(other.isHalfway()).isFalse();
             refused(out, "output-busy", "another run is writing into");
         }
@@ -101,7 +102,8 @@ class OutputPlaceTest {
     }
 
     @Test
-    @DisplayName("what a run left that was cut off between its two renames is put right by any command that is given the place")
+    @DisplayName(
+            "what a run left that was cut off between its two renames is put right by any command that is given the place")
     void cutOff() throws IOException {
         build(out);
         var example = out.resolve("example");

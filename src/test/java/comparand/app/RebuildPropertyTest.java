@@ -42,7 +42,8 @@ class RebuildPropertyTest {
 
     @Provide
     Arbitrary<List<Change>> changes() {
-        return Combinators.combine(Arbitraries.of(Kind.class), Arbitraries.integers().between(1, 4))
+        return Combinators.combine(
+                        Arbitraries.of(Kind.class), Arbitraries.integers().between(1, 4))
                 .as(Change::new)
                 .list()
                 .ofMinSize(3)

@@ -72,7 +72,8 @@ class RebuildTest {
     void anotherReader() throws IOException {
         var publication = publication();
         var files = built(publication, false, TOOL).written().size() - 1;
-        var fewer = Publication.of(publication.results(), publication.documents().get(0));
+        var fewer =
+                Publication.of(publication.results(), publication.documents().get(0));
 
         var built = built(fewer, false, TOOL);
         assertThat(built.written()).containsExactly(out.resolve("checksums.sha256"));
@@ -83,7 +84,8 @@ class RebuildTest {
     }
 
     @Test
-    @DisplayName("a change of one value is in every file that prints it or the fingerprint of the inputs; the schema is as it was")
+    @DisplayName(
+            "a change of one value is in every file that prints it or the fingerprint of the inputs; the schema is as it was")
     void value() throws IOException {
         built(publication(), false, TOOL);
         LibraryCopy.edit(library.resolve("sources/example-paper.yaml"), "64.1", "65.1");
@@ -102,7 +104,8 @@ class RebuildTest {
         var publication = publication();
         built(publication, false, TOOL);
 
-        assertThat(built(publication, false, Optional.of("another")).unchanged()).isZero();
+        assertThat(built(publication, false, Optional.of("another")).unchanged())
+                .isZero();
         assertThat(built(publication, false, Optional.empty()).unchanged()).isZero();
     }
 
@@ -143,7 +146,9 @@ class RebuildTest {
     @Test
     @DisplayName("the command says how many files are unchanged, and writes all with --anew")
     void command() {
-        String[] build = {"build", library.resolve("dossiers/example.yaml").toString(), "--for", "evidence", "--out", out.toString()};
+        String[] build = {
+            "build", library.resolve("dossiers/example.yaml").toString(), "--for", "evidence", "--out", out.toString()
+        };
         var first = CommandLineUse.run(build);
         var second = CommandLineUse.run(build);
         var again = CommandLineUse.run("build", build[1], "--for", "evidence", "--anew", "--out", out.toString());

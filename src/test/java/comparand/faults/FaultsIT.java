@@ -23,7 +23,8 @@ class FaultsIT {
     Path folder;
 
     @Test
-    @DisplayName("builds that are killed leave the old output or the new one; between two renames the next command ends it")
+    @DisplayName(
+            "builds that are killed leave the old output or the new one; between two renames the next command ends it")
     void killedBuilds() throws Exception {
         var builds = new KilledBuilds(folder, 3);
         int cutOff = 0;
@@ -136,8 +137,7 @@ class FaultsIT {
         Files.setPosixFilePermissions(reports, PosixFilePermissions.fromString("r-xr-xr-x"));
         var before = FolderContent.of(reports);
 
-        var unwritable = Tool.run(
-                folder, readable("build", dossier, "--for", "evidence", "--out", reports.toString()));
+        var unwritable = Tool.run(folder, readable("build", dossier, "--for", "evidence", "--out", reports.toString()));
 
         assertThat(unwritable.code()).as(unwritable.said()).isEqualTo(2);
         assertThat(unwritable.said())
@@ -149,8 +149,7 @@ class FaultsIT {
                 library.resolve("sources/example-paper.yaml"), PosixFilePermissions.fromString("---------"));
         Files.setPosixFilePermissions(
                 library.resolve("studies/example-bench"), PosixFilePermissions.fromString("---------"));
-        var unreadable = Tool.run(
-                folder, readable("build", dossier, "--for", "evidence", "--out", reports.toString()));
+        var unreadable = Tool.run(folder, readable("build", dossier, "--for", "evidence", "--out", reports.toString()));
         Files.setPosixFilePermissions(
                 library.resolve("studies/example-bench"), PosixFilePermissions.fromString("rwxr-xr-x"));
         Files.setPosixFilePermissions(reports, PosixFilePermissions.fromString("rwxr-xr-x"));

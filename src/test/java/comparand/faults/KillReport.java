@@ -126,14 +126,17 @@ public final class KillReport {
                     .formatted(kib, said(disk.onADiskOf(kib))));
         }
         for (int blocks : BLOCKS) {
-            text.append("| no file above %d blocks of 512 bytes | %s |\n".formatted(blocks, said(disk.withFilesUpTo(blocks))));
+            text.append("| no file above %d blocks of 512 bytes | %s |\n"
+                    .formatted(blocks, said(disk.withFilesUpTo(blocks))));
         }
     }
 
     private static String said(SmallDisk.Build build) {
         return build.isWritten()
                 ? "written"
-                : build.run().said().lines()
+                : build.run()
+                        .said()
+                        .lines()
                         .filter(l -> l.contains("could not be written"))
                         .findFirst()
                         .map(l -> l.strip().replaceFirst("`/.*/", "`"))

@@ -13,7 +13,8 @@ import java.util.concurrent.TimeUnit;
 /** Commands that write several files of a library, killed while they write, and what the library holds afterwards. */
 final class KilledRecords {
 
-    private static final Path REFERENCES = Path.of("evidence/references/pubmed-export.nbib").toAbsolutePath();
+    private static final Path REFERENCES =
+            Path.of("evidence/references/pubmed-export.nbib").toAbsolutePath();
 
     /** What was found once the next command was done. */
     record Kill(boolean inTime, boolean cutOff, boolean isNew) {}

@@ -23,7 +23,8 @@ final class SmallDisk {
 
     private String build(String language) {
         return "'%s' build '%s' --for evidence --language %s --anew --out '%s'"
-                .formatted(Tool.LAUNCHER, library.resolve("dossiers/example.yaml"), language, folder.resolve("reports"));
+                .formatted(
+                        Tool.LAUNCHER, library.resolve("dossiers/example.yaml"), language, folder.resolve("reports"));
     }
 
     /** The earlier output. */
@@ -76,8 +77,7 @@ final class SmallDisk {
                 diff -r '%s/kept' '%s/reports/example' > /dev/null; same=$?
                 left=$(ls -A '%s/reports' | grep -cv '^[.]*example\\(.built-from\\)*$')
                 echo "code $code same $same left $left"
-                """
-                .formatted(
+                """.formatted(
                         kib,
                         disk,
                         folder.resolve("reports/example"),
@@ -85,7 +85,10 @@ final class SmallDisk {
                         disk,
                         folder,
                         disk,
-                        build("de").replace(folder.resolve("reports").toString(), disk.resolve("reports").toString()),
+                        build("de")
+                                .replace(
+                                        folder.resolve("reports").toString(),
+                                        disk.resolve("reports").toString()),
                         report,
                         disk,
                         disk,
@@ -94,7 +97,8 @@ final class SmallDisk {
         var said = run.said() + (Files.exists(report) ? Files.readString(report) : "");
         boolean isWritten = run.said().contains("code 0 same 1 left 0");
         if (!isWritten
-                && !(run.said().contains("code 2 same 0 left 0") && said.contains("No space left on device")
+                && !(run.said().contains("code 2 same 0 left 0")
+                        && said.contains("No space left on device")
                         && said.contains("an earlier output stands as it was"))) {
             throw new AssertionError(said);
         }

@@ -37,11 +37,9 @@ class ChangedWhileReadTest {
 
     private RowSource rows() {
         return LibraryReader.read(folder.resolve("library"))
-                .fold(
-                        (library, notes) -> library.data().values().iterator().next(),
-                        stops -> {
-                            throw new AssertionError(stops);
-                        });
+                .fold((library, notes) -> library.data().values().iterator().next(), stops -> {
+                    throw new AssertionError(stops);
+                });
     }
 
     private static UnreadableRows readWhile(RowSource rows, Step step) {
@@ -69,10 +67,10 @@ class ChangedWhileReadTest {
     }
 
     @Test
-    @DisplayName("a file that grows, is replaced, or goes away while it is read stops the run, which is to be run again")
+    @DisplayName(
+            "a file that grows, is replaced, or goes away while it is read stops the run, which is to be run again")
     void changed() throws IOException {
-        var grown = readWhile(
-                rows(), () -> Files.writeString(file, "\n", StandardOpenOption.APPEND));
+        var grown = readWhile(rows(), () -> Files.writeString(file, "\n", StandardOpenOption.APPEND));
         assertThat(grown.problem()).isEqualTo("this file was changed while it was read");
         assertThat(grown.fix()).contains("run this again");
         assertThat(grown.place().file()).isEqualTo("studies/example-bench/runs.csv");

@@ -110,7 +110,8 @@ public final class ContentKey {
             text(thing.getClass().getName());
             text(thing.toString());
         } else {
-            throw new IllegalArgumentException("the content of a " + thing.getClass().getName() + " cannot be told");
+            throw new IllegalArgumentException(
+                    "the content of a " + thing.getClass().getName() + " cannot be told");
         }
     }
 

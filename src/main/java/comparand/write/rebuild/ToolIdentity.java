@@ -68,7 +68,10 @@ public final class ToolIdentity {
         }
         try (var files = Files.walk(place)) {
             for (var file : files.filter(Files::isRegularFile).sorted().toList()) {
-                text.append(place.relativize(file)).append(' ').append(Sha.of(file)).append('\n');
+                text.append(place.relativize(file))
+                        .append(' ')
+                        .append(Sha.of(file))
+                        .append('\n');
             }
         }
     }
@@ -82,7 +85,9 @@ public final class ToolIdentity {
                 library(place, text);
                 // a jar may name others beside it
                 try (var jars = Files.list(beside)) {
-                    for (var jar : jars.filter(p -> p.toString().endsWith(".jar")).sorted().toList()) {
+                    for (var jar : jars.filter(p -> p.toString().endsWith(".jar"))
+                            .sorted()
+                            .toList()) {
                         library(jar, text);
                     }
                 }

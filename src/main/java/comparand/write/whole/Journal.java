@@ -31,8 +31,7 @@ record Journal(List<Line> lines) {
 
         private static Line of(String text) {
             var words = text.split(" ", 4);
-            return new Line(
-                    words[0], words[1], Optional.of(words[2]).filter(w -> !w.equals(ABSENT)), words[3]);
+            return new Line(words[0], words[1], Optional.of(words[2]).filter(w -> !w.equals(ABSENT)), words[3]);
         }
 
         private String text() {

@@ -80,8 +80,8 @@ final class PlaceLock implements AutoCloseable {
 
     private static Optional<PlaceLock> tried(Path folder) throws IOException {
         var file = folder.resolve(LOCK);
-        var channel = FileChannel.open(
-                file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+        var channel =
+                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         boolean kept = false;
         try {
             // behind all content, which others must be able to read

@@ -181,8 +181,7 @@ public final class WholeFiles {
         boolean asRead = change.before().isPresent()
                 ? Files.isRegularFile(file)
                         && Arrays.equals(
-                                Files.readAllBytes(file),
-                                change.before().get().getBytes(StandardCharsets.UTF_8))
+                                Files.readAllBytes(file), change.before().get().getBytes(StandardCharsets.UTF_8))
                 : !Files.exists(file, LinkOption.NOFOLLOW_LINKS);
         if (!asRead) {
             throw new ChangedMeanwhile(change.path());

@@ -58,8 +58,7 @@ public final class WholeFolder implements AutoCloseable {
      * @throws IOException if nothing can be written beside it
      */
     public static Optional<WholeFolder> take(Path folder, Wholeness whole) throws IOException {
-        return take(
-                folder, whole, (from, to) -> Files.move(from, to, StandardCopyOption.ATOMIC_MOVE));
+        return take(folder, whole, (from, to) -> Files.move(from, to, StandardCopyOption.ATOMIC_MOVE));
     }
 
     static Optional<WholeFolder> take(Path folder, Wholeness whole, Moving moving) throws IOException {

@@ -50,8 +50,7 @@ class ContentKeyTest {
             LocalDate.class,
             byte[].class,
             Look.Content.class);
-    private static final Set<Class<?>> HOLDING =
-            Set.of(List.class, Optional.class, SortedMap.class, SortedSet.class);
+    private static final Set<Class<?>> HOLDING = Set.of(List.class, Optional.class, SortedMap.class, SortedSet.class);
 
     private record Pair(String first, Optional<String> second) {}
 
@@ -100,7 +99,8 @@ class ContentKeyTest {
     }
 
     @Test
-    @DisplayName("whatever differs, the key differs: contents, types, order, and where one thing ends and the next begins")
+    @DisplayName(
+            "whatever differs, the key differs: contents, types, order, and where one thing ends and the next begins")
     void differences() {
         var maps = new LinkedHashMap<String, Integer>();
         maps.put("b", 1);

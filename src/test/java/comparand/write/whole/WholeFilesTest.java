@@ -26,15 +26,14 @@ import org.junit.jupiter.api.io.TempDir;
 class WholeFilesTest {
 
     private static final int KILLS = 10;
-    private static final List<String> NAMES = List.of("sources/a.yaml", "sources/b.yaml", "sources/c.yaml", "sources/d.yaml");
+    private static final List<String> NAMES =
+            List.of("sources/a.yaml", "sources/b.yaml", "sources/c.yaml", "sources/d.yaml");
 
     @TempDir
     Path root;
 
     private static List<Change> changes(Optional<String> before, String text) {
-        return NAMES.stream()
-                .map(n -> new Change(n, before, Content.of(text)))
-                .toList();
+        return NAMES.stream().map(n -> new Change(n, before, Content.of(text))).toList();
     }
 
     private Set<String> texts() throws IOException {
@@ -116,7 +115,8 @@ class WholeFilesTest {
         Files.writeString(root.resolve(NAMES.get(3)), "by hand");
 
         assertThatThrownBy(() -> WholeFiles.write(root, changes(Optional.of("old"), "new")))
-                .isInstanceOfSatisfying(ChangedMeanwhile.class, e -> assertThat(e.path()).isEqualTo(NAMES.get(3)));
+                .isInstanceOfSatisfying(
+                        ChangedMeanwhile.class, e -> assertThat(e.path()).isEqualTo(NAMES.get(3)));
         assertThat(texts()).containsExactly("by hand", "old");
         assertThat(WholeFiles.isUnsettled(root)).isFalse();
     }
@@ -137,15 +137,24 @@ class WholeFilesTest {
     }
 
     @Test
-    @DisplayName("a file that was changed after the program was cut off is not written over, and the next to come says so")
+    @DisplayName(
+            "a file that was changed after the program was cut off is not written over, and the next to come says so")
     void changedAfter() throws IOException {
         WholeFiles.write(root, changes(Optional.empty(), "old"));
         var work = Files.createDirectory(root.resolve(WholeFiles.FOLDER));
         Files.writeString(work.resolve("0"), "new");
         Files.writeString(work.resolve("1"), "new");
         new Journal(List.of(
-                        new Journal.Line("0", Sha.of("new".getBytes(StandardCharsets.UTF_8)), Optional.of(Sha.of(root.resolve(NAMES.get(0)))), NAMES.get(0)),
-                        new Journal.Line("1", Sha.of(work.resolve("1")), Optional.of(Sha.of(root.resolve(NAMES.get(1)))), NAMES.get(1))))
+                        new Journal.Line(
+                                "0",
+                                Sha.of("new".getBytes(StandardCharsets.UTF_8)),
+                                Optional.of(Sha.of(root.resolve(NAMES.get(0)))),
+                                NAMES.get(0)),
+                        new Journal.Line(
+                                "1",
+                                Sha.of(work.resolve("1")),
+                                Optional.of(Sha.of(root.resolve(NAMES.get(1)))),
+                                NAMES.get(1))))
                 .write(work);
         Files.writeString(root.resolve(NAMES.get(1)), "by hand");
 

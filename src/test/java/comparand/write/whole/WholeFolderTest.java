@@ -60,8 +60,8 @@ class WholeFolderTest {
     }
 
     private void replace(WholeFolder.Moving moving, boolean whole) throws IOException {
-        try (var place = WholeFolder.take(folder(), WholeFolderTest::isWhole, moving)
-                .orElseThrow()) {
+        try (var place =
+                WholeFolder.take(folder(), WholeFolderTest::isWhole, moving).orElseThrow()) {
             place.settle();
             var fresh = place.begin();
             Files.writeString(fresh.resolve("content"), "new");
@@ -73,8 +73,7 @@ class WholeFolderTest {
     }
 
     private Settled settle() throws IOException {
-        try (var place =
-                WholeFolder.take(folder(), WholeFolderTest::isWhole).orElseThrow()) {
+        try (var place = WholeFolder.take(folder(), WholeFolderTest::isWhole).orElseThrow()) {
             return place.settle();
         }
     }
@@ -168,7 +167,8 @@ class WholeFolderTest {
     }
 
     @Test
-    @DisplayName("where the new one cannot be put in its place, the old one is back; where not even this goes, both lie whole beside it")
+    @DisplayName(
+            "where the new one cannot be put in its place, the old one is back; where not even this goes, both lie whole beside it")
     void refused() throws IOException {
         old();
         assertThatThrownBy(() -> replace(failingAt(1), true)).hasMessage("refused");
@@ -184,8 +184,7 @@ class WholeFolderTest {
     @Test
     @DisplayName("a place that is taken is nobody else's until it is given up")
     void taken() throws IOException {
-        try (var place =
-                WholeFolder.take(folder(), WholeFolderTest::isWhole).orElseThrow()) {
+        try (var place = WholeFolder.take(folder(), WholeFolderTest::isWhole).orElseThrow()) {
             assertThat(place.isHalfway()).isFalse();
             assertThat(WholeFolder.take(folder(), WholeFolderTest::isWhole)).isEmpty();
         }
