@@ -118,7 +118,7 @@ class FaultsIT {
         Files.setPosixFilePermissions(folder, open);
         var tool = folder.resolve("tool");
         if (!Files.exists(tool)) {
-            LibraryCopy.of(Tool.LAUNCHER.getParent().getParent(), tool);
+            LibraryCopy.of(Tool.HOME, tool);
             Files.setPosixFilePermissions(tool.resolve("bin/comparand"), open);
         }
         var words = new ArrayList<>(List.of(tool.resolve("bin/comparand").toString()));

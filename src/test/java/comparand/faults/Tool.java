@@ -11,7 +11,8 @@ import java.util.stream.Stream;
 /** The packaged tool, started as a user starts it. */
 final class Tool {
 
-    static final Path LAUNCHER = Path.of("target/comparand/bin/comparand").toAbsolutePath();
+    static final Path HOME = Path.of("target/comparand").toAbsolutePath();
+    static final Path LAUNCHER = HOME.resolve("bin/comparand");
 
     private Tool() {}
 
