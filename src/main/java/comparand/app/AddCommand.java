@@ -6,6 +6,7 @@ import comparand.intake.Interview;
 import comparand.intake.Scope;
 import comparand.intake.Taken;
 import comparand.read.yaml.RecordPlaces;
+import comparand.write.whole.WholeFile;
 import comparand.write.yaml.RecordYaml;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -61,6 +62,7 @@ final class AddCommand implements Callable<Integer> {
         private final RecordFiles files;
         private final BufferedReader in;
         private Interview interview;
+        private int code = Exit.DONE;
 
         Session(RecordFiles files, BufferedReader in) {
             this.files = files;
@@ -137,7 +139,7 @@ final class AddCommand implements Callable<Integer> {
         }
 
         private void keep() throws IOException {
-            SafeFile.write(draft(), RecordYaml.text(interview.kept(), List.of("A value that is not finished yet.")));
+            WholeFile.write(draft(), RecordYaml.text(interview.kept(), List.of("A value that is not finished yet.")));
         }
 
         /** Whether the record was written; empty when the person left. */
@@ -159,7 +161,13 @@ final class AddCommand implements Callable<Integer> {
 
         private Optional<Boolean> written(Outcome<List<RecordFiles.Change>> tried, Taken taken) throws IOException {
             var changes = tried.<List<RecordFiles.Change>>fold((c, said) -> c, said -> List.of());
-            files.write(changes, taken);
+            try {
+                files.write(changes, taken);
+            } catch (IOException e) {
+                main.console().complain(Unwritten.records(e, root));
+                code = Exit.STOPPED;
+                return Optional.empty();
+            }
             main.hasWritten();
             changes.forEach(c -> main.console().say("wrote " + c.file()));
             return Optional.of(true);
@@ -193,7 +201,7 @@ final class AddCommand implements Callable<Integer> {
                             Files.isRegularFile(draft())
                                     ? "What was answered is kept; `comparand add " + root + "` takes it up."
                                     : "Nothing was begun.");
-            return Exit.DONE;
+            return code;
         }
 
         /** Yes or no; empty when the person left. */

@@ -23,7 +23,7 @@ import picocli.CommandLine.ParentCommand;
             "Builds the outputs of one dossier: results.json, and what each reader is given.",
             "",
             "They are written together into a folder of their own, which replaces an earlier one whole; if a finding",
-            "stops the build, the earlier one stays as it was."
+            "stops the build, the earlier one stays as it was. What was made from the same before is taken over as it is."
         },
         mixinStandardHelpOptions = true,
         versionProvider = Version.class)
@@ -85,19 +85,18 @@ final class BuildCommand implements Callable<Integer> {
     }
 
     private int written(Publication publication, List<Diagnostic> findings, Path folder, LibraryFolder library) {
-        return Output.written(publication, folder)
-                .fold(
-                        (files, none) -> said(files, findings, folder, library),
-                        unwritable -> stopped(unwritable, library));
+        return outputs.output(folder)
+                .written(publication)
+                .fold((built, none) -> said(built, findings, library), unwritable -> stopped(unwritable, library));
     }
 
-    private int said(List<Path> files, List<Diagnostic> findings, Path folder, LibraryFolder library) {
+    private int said(Built built, List<Diagnostic> findings, LibraryFolder library) {
         main.hasWritten();
         if (format == FindingsFormat.json) {
             main.console().say(FindingsJson.of(findings));
         } else {
             main.console().findings(findings, library);
-            Written.lines(folder, files).forEach(line -> main.console().say(line));
+            Written.lines(built).forEach(line -> main.console().say(line));
         }
         return Exit.DONE;
     }

@@ -1,6 +1,7 @@
 package comparand.app;
 
 import comparand.read.Fingerprint;
+import comparand.write.rebuild.BuiltFrom;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -8,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
@@ -23,16 +25,28 @@ final class Checksums {
 
     private Checksums() {}
 
-    /** Writes the fingerprints of all files of a folder into it. */
-    static void write(Path folder) throws IOException {
+    /** Writes the fingerprints of the files of a folder into it. */
+    static void write(Path folder, SortedMap<String, BuiltFrom.Made> files) throws IOException {
         var lines = new StringBuilder();
-        for (var name : files(folder)) {
-            lines.append(Fingerprint.of(folder.resolve(name)))
-                    .append(BETWEEN)
-                    .append(name)
-                    .append('\n');
+        files.forEach((name, made) ->
+                lines.append(made.sha()).append(BETWEEN).append(name).append('\n'));
+        try (var out = new DiskFile(folder.resolve(FILE))) {
+            out.write(lines.toString().getBytes(StandardCharsets.UTF_8));
         }
-        Files.writeString(folder.resolve(FILE), lines, StandardCharsets.UTF_8);
+    }
+
+    /** Whether all files that belong to an output are there, as they were written. */
+    static boolean isWhole(Path folder) throws IOException {
+        if (!Files.isRegularFile(folder.resolve(FILE))) {
+            return false;
+        }
+        for (var written : read(folder.resolve(FILE)).entrySet()) {
+            var file = folder.resolve(written.getKey());
+            if (!Files.isRegularFile(file) || !Fingerprint.of(file).equals(written.getValue())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

@@ -3,7 +3,6 @@ package comparand.app;
 import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.document.Look;
-import comparand.document.chart.Chart;
 import comparand.document.publication.Publication;
 import comparand.document.talk.Deck;
 import comparand.write.figure.Drawing;
@@ -12,11 +11,7 @@ import comparand.write.figure.PngFigure;
 import comparand.write.figure.PrintWidth;
 import comparand.write.figure.SvgFigure;
 import comparand.write.pdf.PdfFigure;
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,36 +24,57 @@ final class FigureFiles {
 
     private static final List<Integer> DOTS_PER_INCH = List.of(300, 600);
 
-    private final Path folder;
+    private FigureFiles() {}
 
-    FigureFiles(Path folder) {
-        this.folder = folder;
-    }
-
-    /** The names of the files, relative to the folder. */
-    List<String> write(Publication publication) throws IOException {
-        var names = new ArrayList<String>();
+    static List<OutputFile> of(Publication publication) {
+        var files = new ArrayList<OutputFile>();
         if (publication.figures().isEmpty()) {
-            return names;
+            return files;
         }
-        Files.createDirectories(folder.resolve(FOLDER));
         var fonts = fonts(publication);
-        var faces = Faces.of(fonts);
         var edition = edition(publication);
+        var faces = new Once<>(() -> Faces.of(fonts));
         for (var chart : publication.figures()) {
             var width = PrintWidth.of(chart);
-            var drawing = Drawing.of(chart, width.points(), faces);
-            names.add(svg(chart, drawing, faces, edition.language()));
-            names.add(pdf(chart, edition, fonts));
+            var drawing = new Once<>(() -> Drawing.of(chart, width.points(), faces.get()));
+            var language = edition.language();
+            files.add(new OutputFile(
+                    FOLDER + "/" + chart.id() + ".svg",
+                    List.of(chart, fonts, language),
+                    out -> SvgFigure.write(chart, drawing.get(), faces.get(), language, out)));
+            files.add(new OutputFile(
+                    FOLDER + "/" + chart.id() + ".pdf",
+                    List.of(chart, fonts, edition),
+                    out -> PdfFigure.write(chart, edition, fonts, out)));
             for (int dpi : DOTS_PER_INCH) {
-                var name = "%s/%s-%dmm-%ddpi.png".formatted(FOLDER, chart.id(), width.mm(), dpi);
-                try (var out = open(name)) {
-                    PngFigure.write(drawing, faces, dpi, out);
-                }
-                names.add(name);
+                files.add(new OutputFile(
+                        "%s/%s-%dmm-%ddpi.png".formatted(FOLDER, chart.id(), width.mm(), dpi),
+                        List.of(chart, fonts),
+                        out -> PngFigure.write(drawing.get(), faces.get(), dpi, out)));
             }
         }
-        return names;
+        return files;
+    }
+
+    /** What several files are drawn from: made for the first that is drawn, and not at all where all are taken over. */
+    private static final class Once<T> {
+
+        private final Making<T> making;
+        private Optional<T> made = Optional.empty();
+
+        Once(Making<T> making) {
+            this.making = making;
+        }
+
+        T get() throws IOException {
+            var now = made.isPresent() ? made.get() : making.make();
+            made = Optional.of(now);
+            return now;
+        }
+    }
+
+    private interface Making<T> {
+        T make() throws IOException;
     }
 
     /** Those of the text the figures are for, where its house brings its own. */
@@ -75,25 +91,5 @@ final class FigureFiles {
                         publication.decks().stream().map(Deck::edition))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("figures go with a document"));
-    }
-
-    private String pdf(Chart chart, Edition edition, Optional<Look.Fonts> fonts) throws IOException {
-        var name = FOLDER + "/" + chart.id() + ".pdf";
-        try (var out = open(name)) {
-            PdfFigure.write(chart, edition, fonts, out);
-        }
-        return name;
-    }
-
-    private String svg(Chart chart, Drawing drawing, Faces faces, String language) throws IOException {
-        var name = FOLDER + "/" + chart.id() + ".svg";
-        try (var out = open(name)) {
-            SvgFigure.write(chart, drawing, faces, language, out);
-        }
-        return name;
-    }
-
-    private OutputStream open(String name) throws IOException {
-        return new BufferedOutputStream(Files.newOutputStream(folder.resolve(name)));
     }
 }

@@ -10,6 +10,7 @@ import comparand.document.record.Entry;
 import comparand.flow.Outcome;
 import comparand.intake.Taken;
 import comparand.model.Library;
+import comparand.write.whole.WholeFile;
 import comparand.write.xlsx.FormWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -71,9 +72,9 @@ final class Forms {
         try {
             var bytes = new ByteArrayOutputStream();
             FormWriter.write(form, bytes);
-            SafeFile.write(out, bytes.toByteArray());
+            WholeFile.write(out, bytes.toByteArray());
         } catch (IOException e) {
-            main.console().complain("The workbook could not be written: " + Output.reason(e) + ".");
+            main.console().complain("The workbook could not be written: " + Reason.of(e) + ".");
             return false;
         }
         main.hasWritten();
@@ -106,8 +107,7 @@ final class Forms {
             try {
                 tried.trial().files().write(tried.changes(), tried.trial().taken());
             } catch (IOException e) {
-                console.complain("A record could not be written: " + Output.reason(e)
-                        + ". Those written before it are whole; take the form again once it is mended.");
+                console.complain(Unwritten.records(e, root) + " Take the form again once it is mended.");
                 return Exit.STOPPED;
             }
             main.hasWritten();

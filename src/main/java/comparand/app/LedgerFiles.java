@@ -11,6 +11,7 @@ import comparand.flow.Outcome;
 import comparand.write.DocumentWriter;
 import comparand.write.json.ResultJson;
 import comparand.write.pdf.PdfDocumentWriter;
+import comparand.write.whole.WholeFile;
 import comparand.write.xlsx.WorkbookWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -47,7 +48,7 @@ final class LedgerFiles {
             try {
                 var content = content(file);
                 if (!Files.exists(file)) {
-                    SafeFile.write(file, content);
+                    WholeFile.write(file, content);
                 } else if (!Files.isRegularFile(file) || !Arrays.equals(Files.readAllBytes(file), content)) {
                     return stop(
                             "output-exists",
@@ -60,7 +61,7 @@ final class LedgerFiles {
                 return stop(
                         "output-unwritable",
                         file,
-                        "`%s` could not be written: %s".formatted(file, Output.reason(e)),
+                        "`%s` could not be written: %s".formatted(file, Reason.of(e)),
                         "what changed is not on the disk",
                         "check that the folder may be written and that the disk has room");
             }

@@ -93,6 +93,7 @@ final class Main implements Runnable {
         var commands = new CommandLine(main);
         commands.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
+        commands.setExecutionStrategy(new Leftovers(console));
         commands.setExitCodeExceptionMapper(e -> Exit.OUR_FAULT);
         commands.setParameterExceptionHandler((e, given) -> {
             console.complain(e.getMessage() + meant(e));

@@ -28,7 +28,7 @@ record OneReader(Main main, Audience reader, Optional<String> language, String n
          *
          * @param findings those that did not stop it
          */
-        void written(List<Path> files, Path folder, List<Diagnostic> findings, LibraryFolder library);
+        void written(Built built, List<Diagnostic> findings, LibraryFolder library);
     }
 
     /** Reads, composes, writes; the exit code. */
@@ -45,22 +45,23 @@ record OneReader(Main main, Audience reader, Optional<String> language, String n
                 .then(place -> Pipeline.published(
                         file, outputs.templates(file.library()), new Commission(Set.of(reader), language)))
                 .fold(
-                        (publication, findings) -> write(publication, findings, folder, file.folder(), telling),
+                        (publication, findings) ->
+                                write(publication, findings, outputs.output(folder), file.folder(), telling),
                         findings -> stopped(findings, file.folder()));
     }
 
     private int write(
-            Publication publication, List<Diagnostic> findings, Path folder, LibraryFolder library, Telling telling) {
+            Publication publication, List<Diagnostic> findings, Output output, LibraryFolder library, Telling telling) {
         var nothing = telling.nothing(publication);
         if (nothing.isPresent()) {
             main.console().say(nothing.get());
             return Exit.DONE;
         }
-        return Output.written(publication, folder)
+        return output.written(publication)
                 .fold(
-                        (files, none) -> {
+                        (built, none) -> {
                             main.hasWritten();
-                            telling.written(files, folder, findings, library);
+                            telling.written(built, findings, library);
                             return Exit.DONE;
                         },
                         unwritable -> stopped(unwritable, library));

@@ -19,9 +19,18 @@ final class OutputOptions {
             description = "Templates of your house (default: the folder templates/ of the library, if it has one)")
     private Optional<Path> templates = Optional.empty();
 
+    @Option(
+            names = "--anew",
+            description = "Write every file, also where the outputs that are there were made from the same")
+    private boolean anew;
+
     /** The folder of that name where outputs are put. */
     Path folder(String name) {
         return out.orElseGet(Main::reports).resolve(name);
+    }
+
+    Output output(Path folder) {
+        return new Output(folder, anew);
     }
 
     Path templates(Path library) {

@@ -11,6 +11,8 @@ import comparand.model.library.SourceRecord;
 import comparand.read.LibraryReader;
 import comparand.read.yaml.Binder;
 import comparand.read.yaml.RecordPlaces;
+import comparand.write.whole.Sha;
+import comparand.write.whole.WholeFiles;
 import comparand.write.yaml.RecordEdit;
 import comparand.write.yaml.RecordYaml;
 import java.io.IOException;
@@ -51,6 +53,10 @@ final class RecordFiles {
             for (var id : library.sources().keySet()) {
                 try {
                     var bytes = Files.readAllBytes(root.resolve(file(id)));
+                    if (!Sha.of(bytes).equals(library.fingerprints().get(file(id)))) {
+                        findings.add(changed(id));
+                        continue;
+                    }
                     var read = RecordPlaces.of(file(id), bytes);
                     findings.addAll(read.findings());
                     read.fold((r, said) -> files.take(id, r), said -> false);
@@ -66,6 +72,15 @@ final class RecordFiles {
             }
             return Outcome.of(files, findings);
         });
+    }
+
+    private static Diagnostic changed(String id) {
+        return Diagnostic.stop(
+                "file-unreadable",
+                Span.startOf(file(id)),
+                "this file was changed while it was read",
+                "what is written into a record rests on what it said before",
+                "run this again once nobody writes into the file");
     }
 
     private boolean take(String id, RecordPlaces read) {
@@ -144,10 +159,21 @@ final class RecordFiles {
         return slash < 0 ? "" : path.substring(0, slash);
     }
 
-    /** Writes each file whole or not at all, and goes on from there. */
+    /**
+     * Writes all files or none, and goes on from there.
+     *
+     * @throws WholeFiles.ChangedMeanwhile if somebody has written one of them since it was read
+     */
     void write(List<Change> changes, Taken taken) throws IOException {
+        WholeFiles.write(
+                root,
+                changes.stream()
+                        .map(c -> new WholeFiles.Change(
+                                file(c.source()),
+                                Optional.ofNullable(texts.get(c.source())),
+                                WholeFiles.Content.of(c.text())))
+                        .toList());
         for (var change : changes) {
-            SafeFile.write(change.file(), change.text());
             texts.put(change.source(), change.text());
             var record = taken.sources().get(change.source());
             if (record != null) {

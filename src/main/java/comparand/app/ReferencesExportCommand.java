@@ -4,6 +4,7 @@ import comparand.diag.Diagnostic;
 import comparand.diag.Span;
 import comparand.diag.Suggest;
 import comparand.model.library.SourceRecord;
+import comparand.write.whole.WholeFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -80,7 +81,7 @@ final class ReferencesExportCommand implements Callable<Integer> {
             parent.main().console().put(text);
             return Exit.DONE;
         }
-        SafeFile.write(out.get(), text);
+        WholeFile.write(out.get(), text);
         parent.main().hasWritten();
         parent.main().console().say("wrote " + out.get());
         return Exit.DONE;

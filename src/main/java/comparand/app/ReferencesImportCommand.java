@@ -9,6 +9,7 @@ import comparand.reference.Found;
 import comparand.reference.Proposal;
 import comparand.reference.Proposals;
 import comparand.reference.format.ReferenceFile;
+import comparand.write.whole.WholeFiles;
 import comparand.write.yaml.RecordYaml;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -18,6 +19,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -102,12 +104,12 @@ final class ReferencesImportCommand implements Callable<Integer> {
         return finished(proposals);
     }
 
-    private java.util.Optional<ReferenceFile> read(Path path) {
+    private Optional<ReferenceFile> read(Path path) {
         var file = path.toString();
         try {
             if (Files.size(path) > LARGEST) {
                 findings.add(unreadable(file, "it is larger than 64 MB"));
-                return java.util.Optional.empty();
+                return Optional.empty();
             }
             var read = ReferenceFile.read(file, Files.readAllBytes(path), findings);
             read.ifPresent(r -> lines.put(file, r.lines()));
@@ -115,7 +117,7 @@ final class ReferencesImportCommand implements Callable<Integer> {
         } catch (IOException e) {
             findings.add(unreadable(
                     file, Files.isDirectory(path) ? "it is a folder" : "it is not there, or may not be read"));
-            return java.util.Optional.empty();
+            return Optional.empty();
         }
     }
 
@@ -173,19 +175,23 @@ final class ReferencesImportCommand implements Callable<Integer> {
                                     .formatted(fresh.size(), fresh.size() == 1 ? "" : "s", library)));
             return Exit.DONE;
         }
-        var texts = new LinkedHashMap<Path, String>();
+        var texts = new ArrayList<WholeFiles.Change>();
         for (var proposal : fresh) {
             var file = library.resolve("sources").resolve(proposal.id() + ".yaml");
             if (Files.exists(file)) {
                 return stopped(List.of(inTheWay(file)));
             }
-            texts.put(file, text(proposal));
+            texts.add(new WholeFiles.Change(
+                    "sources/" + file.getFileName(), Optional.empty(), WholeFiles.Content.of(text(proposal))));
         }
-        for (var text : texts.entrySet()) {
-            SafeFile.write(text.getKey(), text.getValue());
-            parent.main().hasWritten();
-            console.say("wrote " + text.getKey());
+        try {
+            WholeFiles.write(library, texts);
+        } catch (IOException e) {
+            console.complain(Unwritten.records(e, library));
+            return Exit.STOPPED;
         }
+        parent.main().hasWritten();
+        texts.forEach(t -> console.say("wrote " + library.resolve(t.path())));
         console.say("next: comparand check " + library);
         return Exit.DONE;
     }

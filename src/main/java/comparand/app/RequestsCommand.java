@@ -51,9 +51,8 @@ final class RequestsCommand implements Callable<Integer> {
                     }
 
                     @Override
-                    public void written(
-                            List<Path> files, Path folder, List<Diagnostic> findings, LibraryFolder library) {
-                        Written.lines(folder, files).forEach(main.console()::say);
+                    public void written(Built built, List<Diagnostic> findings, LibraryFolder library) {
+                        Written.lines(built).forEach(main.console()::say);
                     }
                 });
     }

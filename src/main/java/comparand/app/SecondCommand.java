@@ -138,7 +138,7 @@ final class SecondCommand implements Runnable {
         try {
             tried.compared().files().write(tried.changes(), tried.compared().noted());
         } catch (IOException e) {
-            main.console().complain("A record could not be written: " + Output.reason(e) + ".");
+            main.console().complain(Unwritten.records(e, root));
             return Exit.STOPPED;
         }
         main.hasWritten();

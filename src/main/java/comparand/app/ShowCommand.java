@@ -59,10 +59,9 @@ final class ShowCommand implements Callable<Integer> {
                     }
 
                     @Override
-                    public void written(
-                            List<Path> files, Path folder, List<Diagnostic> findings, LibraryFolder library) {
+                    public void written(Built built, List<Diagnostic> findings, LibraryFolder library) {
                         main.console().findings(findings, library);
-                        show(folder.resolve(Output.PAGE));
+                        show(built.folder().resolve(Output.PAGE));
                     }
                 });
     }

@@ -2,11 +2,13 @@ package comparand.app;
 
 import comparand.model.UnreadableRows;
 import comparand.read.yaml.RecordSchema;
+import comparand.write.whole.WholeFiles;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -87,17 +89,16 @@ final class StartCommand implements Callable<Integer> {
         }
         try {
             var proposal = fresh.proposal();
-            if (isNew) {
-                writeAll();
-            }
-            fresh.write(proposal);
+            var files = new ArrayList<>(isNew ? example() : List.of());
+            files.addAll(fresh.changes(proposal));
+            WholeFiles.write(folder, files);
             main.hasWritten();
         } catch (UnreadableRows e) {
             main.console()
                     .complain("%s: %s. To mend it: %s.".formatted(e.place().file(), e.problem(), e.fix()));
             return Exit.STOPPED;
         } catch (IOException e) {
-            main.console().complain("The study could not be written: " + Output.reason(e) + ".");
+            main.console().complain("The study could not be written: " + Unwritten.because(e, folder));
             return Exit.STOPPED;
         }
         main.console().say("wrote a proposed mapping to " + fresh.folder().resolve("study.yaml"));
@@ -114,9 +115,10 @@ final class StartCommand implements Callable<Integer> {
             return Exit.STOPPED;
         }
         try {
-            writeAll();
+            WholeFiles.write(folder, example());
+            main.hasWritten();
         } catch (IOException e) {
-            main.console().complain("The library could not be written: " + Output.reason(e) + ".");
+            main.console().complain("The library could not be written: " + Unwritten.because(e, folder));
             return Exit.STOPPED;
         }
         main.console().say("wrote a new library to " + folder);
@@ -125,19 +127,22 @@ final class StartCommand implements Callable<Integer> {
         return Exit.DONE;
     }
 
-    private void writeAll() throws IOException {
+    /** The files of a new library. */
+    private static List<WholeFiles.Change> example() throws IOException {
+        var files = new ArrayList<WholeFiles.Change>();
         for (var file : FILES) {
-            write(folder.resolve(file), template(BLANK + file));
+            files.add(fresh(file, template(BLANK + file)));
         }
         for (var report : REPORTS) {
-            write(folder.resolve("templates").resolve(report), template(report));
+            files.add(fresh("templates/" + report, template(report)));
         }
-        for (var schema : RecordSchema.all().entrySet()) {
-            write(
-                    folder.resolve("schemas").resolve(schema.getKey()),
-                    schema.getValue().getBytes(StandardCharsets.UTF_8));
-        }
-        main.hasWritten();
+        RecordSchema.all()
+                .forEach((name, text) -> files.add(fresh("schemas/" + name, text.getBytes(StandardCharsets.UTF_8))));
+        return files;
+    }
+
+    private static WholeFiles.Change fresh(String path, byte[] content) {
+        return new WholeFiles.Change(path, Optional.empty(), WholeFiles.Content.of(content));
     }
 
     private static boolean isTaken(Path folder) throws IOException {
@@ -150,14 +155,6 @@ final class StartCommand implements Callable<Integer> {
         try (var entries = Files.list(folder)) {
             return entries.findAny().isPresent();
         }
-    }
-
-    private static void write(Path file, byte[] content) throws IOException {
-        var parent = file.getParent();
-        if (parent != null) {
-            Files.createDirectories(parent);
-        }
-        Files.write(file, content);
     }
 
     private static byte[] template(String file) throws IOException {

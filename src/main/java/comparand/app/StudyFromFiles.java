@@ -4,13 +4,14 @@ import comparand.metric.Catalogue;
 import comparand.model.UnreadableRows;
 import comparand.read.LibraryReader;
 import comparand.read.proposal.StudyProposal;
+import comparand.write.whole.WholeFiles;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A new study in a library: copies of raw files with the mapping proposed for them. */
 final class StudyFromFiles {
@@ -74,12 +75,15 @@ final class StudyFromFiles {
                 : Catalogue.shipped();
     }
 
-    /** Writes the record and copies the files beside it. */
-    void write(String proposal) throws IOException {
-        Files.createDirectories(study);
-        for (var file : files) {
-            Files.copy(file, study.resolve(file.getFileName().toString()));
-        }
-        Files.write(study.resolve("study.yaml"), proposal.getBytes(StandardCharsets.UTF_8));
+    /** The record, and copies of the files beside it, as they are to be written into the library. */
+    List<WholeFiles.Change> changes(String proposal) {
+        var folder = "studies/" + id + "/";
+        return Stream.concat(
+                        files.stream()
+                                .map(f -> new WholeFiles.Change(
+                                        folder + f.getFileName(), Optional.empty(), WholeFiles.Content.copyOf(f))),
+                        Stream.of(new WholeFiles.Change(
+                                folder + "study.yaml", Optional.empty(), WholeFiles.Content.of(proposal))))
+                .toList();
     }
 }

@@ -12,8 +12,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.stream.Collectors;
 
@@ -25,6 +27,7 @@ final class RawData {
     private final List<Diagnostic> findings;
     private final SortedMap<String, String> fingerprints;
     private final SortedMap<String, RowSource> data;
+    private final Map<String, Steady> files = new HashMap<>();
 
     RawData(
             LibraryFolder folder,
@@ -109,10 +112,13 @@ final class RawData {
         var notes = new ArrayList<Diagnostic>();
         try {
             // two mappings may be of two sheets of one workbook
-            if (!fingerprints.containsKey(file)) {
-                fingerprints.put(file, Fingerprint.of(path));
+            var steady = files.get(file);
+            if (steady == null) {
+                steady = Steady.of(path, folder.named(file));
+                files.put(file, steady);
+                fingerprints.put(file, steady.fingerprint());
             }
-            data.put(name + "/" + mapping.name(), form.open(path, folder.named(file), notes));
+            data.put(name + "/" + mapping.name(), new SteadyRows(form.open(path, folder.named(file), notes), steady));
         } catch (UnreadableRows e) {
             findings.add(Diagnostic.stop(
                     "data-unreadable",

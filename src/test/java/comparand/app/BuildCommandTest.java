@@ -50,7 +50,7 @@ class BuildCommandTest {
 
         assertThat(run.code()).as(run.err()).isZero();
         assertThat(run.err()).isEmpty();
-        assertThat(names(out)).containsExactly("example");
+        assertThat(names(out)).containsExactly(".example.built-from", "example");
         assertThat(names(out.resolve("example"))).containsExactlyElementsOf(FILES);
         assertThat(run.out().lines().map(l -> l.replaceFirst("wrote (.*?)( \\(\\d+ files\\))?$", "$1")))
                 .containsExactlyInAnyOrderElementsOf(FILES.stream()
@@ -79,7 +79,7 @@ class BuildCommandTest {
 
         assertThat(build().code()).isZero();
 
-        assertThat(names(out)).containsExactly("example");
+        assertThat(names(out)).containsExactly(".example.built-from", "example");
         assertThat(names(out.resolve("example"))).containsExactlyElementsOf(FILES);
         assertThat(FolderContent.of(out)).isNotEqualTo(first);
         assertThat(out.resolve("example/results.json")).content().contains("Another example");
@@ -108,7 +108,7 @@ class BuildCommandTest {
         Files.writeString(out.resolve("another/results.json"), "{}");
 
         assertThat(build().code()).isZero();
-        assertThat(names(out)).containsExactly("another", "example");
+        assertThat(names(out)).containsExactly(".example.built-from", "another", "example");
         assertThat(out.resolve("another/results.json")).hasContent("{}");
     }
 
@@ -213,7 +213,7 @@ class BuildCommandTest {
         assertThat(CommandLineUse.run("build", other.toString(), "--out", out.toString())
                         .code())
                 .isEqualTo(2);
-        assertThat(names(out)).containsExactly("example");
+        assertThat(names(out)).containsExactly(".example.built-from", "example");
     }
 
     @Test

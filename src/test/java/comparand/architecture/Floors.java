@@ -156,6 +156,8 @@ final class Floors {
                 .with("com.fasterxml.jackson");
         room("write.text", "write", "document");
         room("write.yaml", "document.record").with("org.snakeyaml.engine");
+        room("write.whole");
+        room("write.rebuild", "write.whole", "document");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
         room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");

@@ -16,6 +16,7 @@ import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
 import javax.imageio.metadata.IIOInvalidTreeException;
 import javax.imageio.metadata.IIOMetadataNode;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Writes a figure as PNG at the resolution of a printer; the file says how large it is meant to be. */
 public final class PngFigure {
@@ -34,7 +35,8 @@ public final class PngFigure {
             throw new IOException("this Java cannot write PNG");
         }
         var writer = writers.next();
-        try (var stream = ImageIO.createImageOutputStream(out)) {
+        // in memory: a file to work in would want room on another disk
+        try (var stream = new MemoryCacheImageOutputStream(out)) {
             var parameters = writer.getDefaultWriteParam();
             var metadata =
                     writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), parameters);

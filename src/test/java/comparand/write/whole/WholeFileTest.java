@@ -1,4 +1,4 @@
-package comparand.app;
+package comparand.write.whole;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A program that is killed while it writes leaves the old record whole, or the new one. */
-final class SafeFileTest {
+final class WholeFileTest {
 
     private static final int KILLS = 12;
     private static final int LINES = 40_000;
@@ -25,7 +25,7 @@ final class SafeFileTest {
 
         public static void main(String[] args) throws IOException {
             for (int turn = 0; ; turn++) {
-                SafeFile.write(Path.of(args[0]), ("value: " + turn % 10 + "\n").repeat(LINES));
+                WholeFile.write(Path.of(args[0]), ("value: " + turn % 10 + "\n").repeat(LINES));
             }
         }
     }
@@ -61,8 +61,8 @@ final class SafeFileTest {
     @Test
     void nothingIsLeftBeside() throws IOException {
         var record = folder.resolve("deep/record.yaml");
-        SafeFile.write(record, "a: 1\n");
-        SafeFile.write(record, "a: 2\n");
+        WholeFile.write(record, "a: 1\n");
+        WholeFile.write(record, "a: 2\n");
         assertThat(record).hasContent("a: 2");
         try (var files = Files.list(folder.resolve("deep"))) {
             assertThat(files).containsExactly(record);
