@@ -5,6 +5,7 @@ import comparand.flow.Outcome;
 import comparand.intake.Interview;
 import comparand.intake.Scope;
 import comparand.intake.Taken;
+import comparand.read.yaml.RecordBytes;
 import comparand.read.yaml.RecordPlaces;
 import comparand.write.yaml.RecordYaml;
 import java.io.BufferedReader;
@@ -101,7 +102,7 @@ final class AddCommand implements Callable<Integer> {
                 return false;
             }
             if (go.get()) {
-                RecordPlaces.of(DRAFT, Files.readAllBytes(draft()))
+                RecordPlaces.of(DRAFT, RecordBytes.of(draft()))
                         .fold(
                                 (kept, said) -> {
                                     interview.resume(kept.record());

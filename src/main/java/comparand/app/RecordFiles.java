@@ -10,6 +10,7 @@ import comparand.model.Library;
 import comparand.model.library.SourceRecord;
 import comparand.read.LibraryReader;
 import comparand.read.yaml.Binder;
+import comparand.read.yaml.RecordBytes;
 import comparand.read.yaml.RecordPlaces;
 import comparand.write.yaml.RecordEdit;
 import comparand.write.yaml.RecordYaml;
@@ -50,7 +51,7 @@ final class RecordFiles {
             var findings = new ArrayList<Diagnostic>();
             for (var id : library.sources().keySet()) {
                 try {
-                    var bytes = Files.readAllBytes(root.resolve(file(id)));
+                    var bytes = RecordBytes.of(root.resolve(file(id)));
                     var read = RecordPlaces.of(file(id), bytes);
                     findings.addAll(read.findings());
                     read.fold((r, said) -> files.take(id, r), said -> false);

@@ -13,6 +13,7 @@ import comparand.model.library.ScreeningRecord;
 import comparand.model.library.SourceRecord;
 import comparand.model.library.StudyRecord;
 import comparand.read.yaml.Binder;
+import comparand.read.yaml.RecordBytes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -145,7 +146,7 @@ public final class LibraryReader {
 
     private <T extends Record> Optional<T> record(Path path, String file, Class<T> type) {
         try {
-            var bytes = Files.readAllBytes(path);
+            var bytes = RecordBytes.of(path);
             fingerprints.put(file, Fingerprint.of(bytes));
             return Binder.read(folder.named(file), bytes, type, findings);
         } catch (IOException e) {

@@ -11,6 +11,7 @@ import comparand.model.template.PageTemplate;
 import comparand.model.template.TalkTemplate;
 import comparand.model.template.Templates;
 import comparand.read.yaml.Binder;
+import comparand.read.yaml.RecordBytes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,7 +64,7 @@ public final class TemplateReader {
             var own = folder.resolve(name + ".yaml");
             byte[] bytes;
             if (Files.isRegularFile(own)) {
-                bytes = Files.readAllBytes(own);
+                bytes = RecordBytes.of(own);
                 fingerprints.put(file, Fingerprint.of(bytes));
             } else {
                 bytes = shipped(name);

@@ -13,7 +13,7 @@ import java.util.Optional;
 /** The bytes of a file as UTF-8 text, or the finding that says why they are none. */
 final class YamlText {
 
-    static final int LARGEST_FILE = 20_000_000;
+    static final int LARGEST_FILE = RecordBytes.LARGEST;
 
     private YamlText() {}
 
@@ -22,7 +22,7 @@ final class YamlText {
             findings.add(Diagnostic.stop(
                     "file-too-large",
                     Span.startOf(file),
-                    "this file has %d bytes, more than the %d a record may have".formatted(bytes.length, LARGEST_FILE),
+                    "this file has more than the %d bytes a record may have".formatted(LARGEST_FILE),
                     "a record file is written and read by people; one of this size is something else",
                     "split it, or move raw data into a CSV or XLSX file of a study"));
             return Optional.empty();
