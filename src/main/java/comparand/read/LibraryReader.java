@@ -133,7 +133,7 @@ public final class LibraryReader {
                     "this record is called `%s`, and its file `%s`".formatted(id.value(), expected),
                     "one name for both keeps references findable and unique",
                     "write `%s` here, or rename the file".formatted(expected)));
-        } else if (!id.value().matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+        } else if (!id.value().matches("[a-z0-9]++(?:-[a-z0-9]++)*+")) {
             findings.add(Diagnostic.stop(
                     "id-not-plain",
                     id.span(),

@@ -13,7 +13,7 @@ public final class FuzzTrial {
       z.run(n);
       w.interrupt();
       System.out.printf("%s: %d inputs, %d whole, kept %d, codes %d, %.0f us each%n", r.name(), z.inputs(), z.whole(), z.kept(), z.codes().size(), (System.nanoTime()-t)/1e3/n);
-      z.failures().forEach((k, v) -> { System.out.println("   FAIL " + k + " (" + v.length + ")"); try { Files.write(Path.of("/tmp/hz/fail-" + z.name() + "-" + Math.abs(k.hashCode())), v);} catch (Exception e) {} });
+      z.failures().forEach((k, v) -> { System.out.println("   FAIL " + Oracle.judge(r, v).fault().orElse("?") + " (" + v.length + ")"); try { Files.write(Path.of("/tmp/hz/fail-" + z.name() + "-" + Math.abs(k.hashCode())), v);} catch (Exception e) {} });
     }
   }
 }

@@ -29,6 +29,7 @@ final class Fuzzing {
     private long inputs;
     private long whole;
     private volatile byte[] current = new byte[0];
+    private volatile boolean atWork;
 
     Fuzzing(FuzzedReader reader, long seed) {
         this.reader = reader;
@@ -43,12 +44,15 @@ final class Fuzzing {
 
     /** Feeds so many more inputs: the seeds first. */
     Fuzzing run(long count) {
+        atWork = true;
+        int seeds = reader.seeds().size();
         for (long i = 0; i < count; i++) {
-            var input = inputs < kept.size() && inputs < reader.seeds().size()
+            var input = inputs < seeds
                     ? kept.get((int) inputs)
                     : mutation.of(kept.get(random.nextInt(kept.size())));
             feed(input);
         }
+        atWork = false;
         return this;
     }
 
@@ -90,6 +94,14 @@ final class Fuzzing {
             }
         }
         return out.toString();
+    }
+
+    FuzzedReader reader() {
+        return reader;
+    }
+
+    boolean isAtWork() {
+        return atWork;
     }
 
     String name() {

@@ -9,7 +9,7 @@ import java.util.SplittableRandom;
 /** Changes an input by seeded chance: bytes, words, numbers, stretches, and lines with their indentation. */
 final class Mutation {
 
-    private static final int LARGEST = 60_000;
+    private static final int LARGEST = 12_000;
 
     /** Signs that mean something to some format, or to an encoding. */
     private static final String[] SIGNS = {
@@ -47,7 +47,8 @@ final class Mutation {
         for (int i = 0; i < edits; i++) {
             changed = once(changed);
         }
-        return changed.length <= LARGEST ? changed : Arrays.copyOf(changed, LARGEST);
+        int most = Math.max(LARGEST, input.length);
+        return changed.length <= most ? changed : Arrays.copyOf(changed, most);
     }
 
     private byte[] once(byte[] in) {
@@ -106,7 +107,7 @@ final class Mutation {
 
     private byte[] repeated(byte[] in, int at, int length) {
         var out = new ByteArrayOutputStream();
-        int times = 1 << random.nextInt(1, 10);
+        int times = 1 << random.nextInt(1, 8);
         int once = Math.min(length, 8);
         for (int i = 0; i < times; i++) {
             out.write(in, at, once);

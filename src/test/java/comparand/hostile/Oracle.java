@@ -3,7 +3,6 @@ package comparand.hostile;
 import com.sun.management.ThreadMXBean;
 import comparand.diag.Diagnostic;
 import java.lang.management.ManagementFactory;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,29 +50,36 @@ final class Oracle {
         if (!first.whole() && first.findings().stream().noneMatch(Diagnostic::stops)) {
             return Optional.of("neither a value nor a finding that says why not");
         }
-        return reader.isText()
-                ? first.findings().stream()
-                        .filter(f -> f.span().file().equals(FuzzedReader.FILE))
-                        .filter(f -> !isWithin(f, lines(input)))
-                        .map(f -> "%s stands at %s, where there is nothing".formatted(f.code(), f.span()))
-                        .findFirst()
-                : Optional.empty();
+        if (!reader.isText() || first.findings().isEmpty()) {
+            return Optional.empty();
+        }
+        var lines = lines(input);
+        return first.findings().stream()
+                .filter(f -> f.span().file().equals(FuzzedReader.FILE))
+                .filter(f -> !isWithin(f, lines))
+                .map(f -> "%s stands at %s, where there is nothing".formatted(f.code(), f.span()))
+                .findFirst();
     }
 
     /** Behind the last line there is one more place, as there is behind the last sign of each. */
-    private static boolean isWithin(Diagnostic finding, List<String> lines) {
+    private static boolean isWithin(Diagnostic finding, List<Integer> lines) {
         int line = finding.span().line();
-        if (line > lines.size() + 1) {
-            return false;
-        }
-        var text = line <= lines.size() ? lines.get(line - 1) : "";
-        return finding.span().column() <= text.codePointCount(0, text.length()) + 1;
+        return line <= lines.size() + 1
+                && finding.span().column() <= (line <= lines.size() ? lines.get(line - 1) : 0) + 1;
     }
 
-    /** Lines as anything may count them: what is a line end for one reader makes lines longer, not shorter, for others. */
-    private static List<String> lines(byte[] input) {
-        var bytes = new String(input, StandardCharsets.ISO_8859_1);
-        return new ArrayList<>(List.of(bytes.split("\r\n|[\n\r\u0085]", -1)));
+    /** The lengths of the lines in bytes, of which there are as many as signs or more. */
+    private static List<Integer> lines(byte[] input) {
+        var lengths = new ArrayList<Integer>();
+        int from = 0;
+        for (int i = 0; i < input.length; i++) {
+            if (input[i] == '\n' || (input[i] == '\r' && (i + 1 == input.length || input[i + 1] != '\n'))) {
+                lengths.add(i - from);
+                from = i + 1;
+            }
+        }
+        lengths.add(input.length - from);
+        return lengths;
     }
 
     /** An exception by where in our code it began. */

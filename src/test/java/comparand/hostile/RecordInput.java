@@ -20,8 +20,9 @@ record RecordInput(String name, Class<? extends Record> type, List<byte[]> seeds
     public Read read(byte[] input) {
         var findings = new ArrayList<Diagnostic>();
         var record = Binder.read(FILE, input, type, findings);
-        RecordPlaces.of(FILE, input)
-                .fold((places, said) -> places.record().list().size(), said -> findings.addAll(said) ? 0 : 0);
+        if (record.isPresent() && RecordPlaces.of(FILE, input).findings().stream().anyMatch(Diagnostic::stops)) {
+            throw new AssertionError("a record that has no places");
+        }
         record.filter(MetricRecord.class::isInstance)
                 .map(MetricRecord.class::cast)
                 .ifPresent(m -> DeclaredMetricsUse.catalogue(List.of(m), findings));

@@ -24,7 +24,7 @@ final class Seeds {
 
     private static Stream<byte[]> in(String folder, String ending) {
         try (var files = Files.walk(Path.of(folder))) {
-            return files.filter(f -> f.toString().endsWith(ending)).sorted().toList().stream()
+            return files.filter(f -> Files.isRegularFile(f) && f.toString().endsWith(ending)).sorted().toList().stream()
                     .map(Seeds::bytes);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -190,7 +190,7 @@ final class SheetXml extends DefaultHandler {
     private DataCell content(String stored) throws SAXException {
         try {
             return typed(stored);
-        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+        } catch (IllegalArgumentException | IndexOutOfBoundsException | IllegalStateException e) {
             throw new SAXException("a cell does not hold what its type says", e);
         }
     }

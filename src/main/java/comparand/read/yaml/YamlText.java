@@ -56,11 +56,9 @@ final class YamlText {
         var text = out.toString();
         if (result.isError()) {
             int at = bytes[in.position()] & 0xFF;
-            int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
-            int column = text.codePointCount(text.lastIndexOf('\n') + 1, text.length()) + 1;
             findings.add(Diagnostic.stop(
                     "file-not-utf8",
-                    new Span(file, line, column, 1),
+                    TextPlace.of(file, text, text.length()),
                     isCutOff(bytes, in.position())
                             ? "the file ends in the middle of a sign, after the byte 0x%02X".formatted(at)
                             : "the byte 0x%02X here is not UTF-8".formatted(at),

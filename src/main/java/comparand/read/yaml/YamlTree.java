@@ -30,8 +30,8 @@ final class YamlTree {
     /** A source with 20 000 values has about 600 000; each takes some 200 bytes of memory. */
     static final int MOST_NODES = 1_000_000;
 
-    /** Twenty pages: far more than any abstract, quote or note, and still shown, hyphenated and compared at once. */
-    static final int LONGEST_TEXT = 50_000;
+    /** Eight pages: far more than any abstract, quote or note, and still short enough for every rule that looks at a text. */
+    static final int LONGEST_TEXT = 20_000;
 
     private final String file;
     private final FileFindings findings;
