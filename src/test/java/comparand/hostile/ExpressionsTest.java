@@ -27,9 +27,9 @@ class ExpressionsTest {
     private static final Path CLASSES = Path.of("target/classes");
     private static final Path SOURCES = Path.of("src/main/java");
 
-    private static final int LENGTH = 500;
+    private static final int LENGTH = 200;
     /** Longer than any text that a record may hold, and far deeper than the stack where each sign takes a place on it. */
-    private static final int LONG = 40_000;
+    private static final int LONG = 20_000;
 
     /** In proportion to the length of the text, whatever it is; and for what looks ahead from each place, its square. */
     private static final long MOST_STEPS = 6L * LENGTH * LENGTH;
@@ -156,16 +156,29 @@ class ExpressionsTest {
         }
     }
 
+    /** On a stack smaller than any thread of the tool has. */
     private static boolean isDeep(Pattern expression, String text) {
+        var deep = new boolean[1];
+        var thread = new Thread(
+                null,
+                () -> {
+                    try {
+                        expression.matcher(new CountedText(text, LONG + LONG / 4)).matches();
+                    } catch (CountedText.TooMany e) {
+                        // slow, and not deep before it
+                    } catch (StackOverflowError e) {
+                        deep[0] = true;
+                    }
+                },
+                "small stack",
+                1 << 18);
+        thread.start();
         try {
-            look(expression, new CountedText(text, 6L * LONG));
-            return false;
-        } catch (CountedText.TooMany e) {
-            // slow, and not deep before it
-            return false;
-        } catch (StackOverflowError e) {
-            return true;
+            thread.join();
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
         }
+        return deep[0];
     }
 
     private static void look(Pattern expression, CharSequence text) {

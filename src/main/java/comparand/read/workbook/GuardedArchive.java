@@ -8,8 +8,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Collections;
 import java.util.Enumeration;
-import java.util.HashSet;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
@@ -19,7 +17,7 @@ import org.apache.poi.openxml4j.util.ZipSecureFile;
 
 /**
  * The archive a workbook is, opened so that no part of it can cost more memory than an honest one does. The office library
- * itself refuses more than a thousand parts, and parts that unpack into a hundred times their size.
+ * itself refuses more than a thousand parts, two of one name, and parts that unpack into a hundred times their size.
  */
 final class GuardedArchive implements ZipEntrySource {
 
@@ -65,7 +63,6 @@ final class GuardedArchive implements ZipEntrySource {
     }
 
     private void look(long length) {
-        var names = new HashSet<String>();
         long packed = 0;
         for (var entry : Collections.list(getEntries())) {
             var name = entry.getName();
@@ -73,12 +70,6 @@ final class GuardedArchive implements ZipEntrySource {
                 throw refused(
                         "a part of this workbook is named `%s`, a place outside of it".formatted(name),
                         "do not use this file: no spreadsheet program names a part like that");
-            }
-            // names of parts differ by more than the case of letters (ECMA-376 part 2, 6.2.2)
-            if (!names.add(name.toLowerCase(Locale.ROOT))) {
-                throw refused(
-                        "this workbook has two parts named `%s`".formatted(name),
-                        "do not use this file: two programs would show two different contents");
             }
             packed += Math.max(0, entry.getCompressedSize());
         }

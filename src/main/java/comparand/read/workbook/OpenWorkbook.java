@@ -17,6 +17,7 @@ import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.apache.poi.xssf.model.StylesTable;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -134,12 +135,19 @@ final class OpenWorkbook implements Closeable {
         return new SheetXml.Formats() {
             @Override
             public int id(int style) {
-                return styles.getStyleAt(style).getDataFormat();
+                return style(style).getDataFormat();
             }
 
             @Override
             public String text(int style) {
-                return styles.getStyleAt(style).getDataFormatString();
+                return String.valueOf(style(style).getDataFormatString());
+            }
+
+            private XSSFCellStyle style(int number) {
+                if (number < 0 || number >= styles.getNumCellStyles()) {
+                    throw new IllegalArgumentException("the workbook has no style of this number");
+                }
+                return styles.getStyleAt(number);
             }
 
             @Override
