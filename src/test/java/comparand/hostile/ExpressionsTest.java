@@ -7,6 +7,7 @@ import java.lang.reflect.Modifier;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -61,6 +62,9 @@ class ExpressionsTest {
                 });
             }
         }
+        // one of each, and none that cannot repeat
+        var seen = new HashSet<String>();
+        found.values().removeIf(p -> !p.pattern().matches("(?s).*[*+{].*") || !seen.add(p.pattern()));
         return found;
     }
 
@@ -118,7 +122,7 @@ class ExpressionsTest {
     @DisplayName("no expression takes more steps than the square of the length, and none more stack than there is")
     void steps() throws IOException {
         var all = all();
-        assertThat(all).hasSizeGreaterThan(150);
+        assertThat(all).hasSizeGreaterThan(120);
         var slow = new ArrayList<String>();
         for (var expression : all.entrySet()) {
             var one = expression.getValue();

@@ -5,7 +5,6 @@ import comparand.document.Cell;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
-import java.util.regex.Pattern;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
@@ -25,8 +24,6 @@ final class Styles {
     private static final byte[] LINK = {0x0B, 0x6E, 0x6E};
     private static final byte[] BAND = {(byte) 0xE6, (byte) 0xE6, (byte) 0xEC};
     private static final byte[] RULE = {(byte) 0xC4, (byte) 0xC4, (byte) 0xCE};
-
-    private static final Pattern LIKE_A_FORMULA = Pattern.compile("[=+\\-@\\t\\r]");
 
     private final XSSFWorkbook workbook;
     private final XSSFFont plain;
@@ -83,17 +80,6 @@ final class Styles {
     XSSFCellStyle words(Align align, Cell.Words.Weight weight) {
         return made.computeIfAbsent(
                 "words " + align + weight, k -> body(align, weight == Cell.Words.Weight.STRONG ? strong : plain));
-    }
-
-    /** A text that begins like a formula stays a text also when somebody edits its cell. */
-    XSSFCellStyle words(Align align, Cell.Words words) {
-        return LIKE_A_FORMULA.matcher(words.text()).lookingAt()
-                ? made.computeIfAbsent("quoted " + align + words.weight(), k -> {
-                    var style = body(align, words.weight() == Cell.Words.Weight.STRONG ? strong : plain);
-                    style.setQuotePrefixed(true);
-                    return style;
-                })
-                : words(align, words.weight());
     }
 
     /** For what a formula gives: a number with so many decimals, or words. */

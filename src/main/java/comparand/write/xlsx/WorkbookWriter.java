@@ -47,6 +47,7 @@ public final class WorkbookWriter implements DocumentWriter {
                 sheet(workbook, styles, formulas, document.edition(), section);
             }
             formulas.set();
+            QuotedTexts.mark(workbook);
             FileProperties.set(workbook, document.edition());
             // the library would put the clock into every entry of the archive
             Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
@@ -181,7 +182,7 @@ public final class WorkbookWriter implements DocumentWriter {
                 return () -> {
                     target.setCellValue(
                             words.marks().isEmpty() ? words.text() : words.text() + " (" + words.marks() + ")");
-                    target.setCellStyle(styles.words(align, words));
+                    target.setCellStyle(styles.words(align, words.weight()));
                 };
             }
 
