@@ -28,6 +28,9 @@ public final class TemplateReader {
     private static final String SHIPPED = "/comparand/templates/";
     private static final String FOLDER = "templates/";
 
+    /** Slides of a house with its pictures, or a typeface with all scripts. */
+    private static final int LARGEST = 100_000_000;
+
     private final Path folder;
     private final List<Diagnostic> findings = new ArrayList<>();
     private final SortedMap<String, byte[]> files = new TreeMap<>();
@@ -112,8 +115,18 @@ public final class TemplateReader {
                     "copy the file into the folder of the templates, and write its name alone"));
             return;
         }
+        var path = folder.resolve(name.value());
+        if (Files.isSymbolicLink(path)) {
+            findings.add(Diagnostic.stop(
+                    "template-file-elsewhere",
+                    name.span(),
+                    "`%s` is a link to a file that lies elsewhere".formatted(name.value()),
+                    "templates must be whole when they are handed on",
+                    "copy what it leads to in its place"));
+            return;
+        }
         try {
-            var bytes = Files.readAllBytes(folder.resolve(name.value()));
+            var bytes = RecordBytes.of(path, LARGEST);
             files.put(name.value(), bytes);
             fingerprints.put(FOLDER + name.value(), Fingerprint.of(bytes));
         } catch (IOException e) {

@@ -19,11 +19,28 @@ public final class RecordBytes {
      * @throws IOException if it is no file of a disk, such as a pipe, which might never end, or cannot be read
      */
     public static byte[] of(Path path) throws IOException {
+        return first(path, LARGEST + 1);
+    }
+
+    /**
+     * All bytes of a file that belongs to a record.
+     *
+     * @throws IOException if it is no file of a disk, is larger than that, or cannot be read
+     */
+    public static byte[] of(Path path, int most) throws IOException {
+        var bytes = first(path, most + 1);
+        if (bytes.length > most) {
+            throw new IOException(path + " is too large");
+        }
+        return bytes;
+    }
+
+    private static byte[] first(Path path, int most) throws IOException {
         if (!Files.isRegularFile(path)) {
             throw new IOException(path + " is no plain file");
         }
         try (var in = Files.newInputStream(path)) {
-            return in.readNBytes(LARGEST + 1);
+            return in.readNBytes(most);
         }
     }
 }
