@@ -16,7 +16,6 @@ import comparand.write.yaml.RecordEdit;
 import comparand.write.yaml.RecordYaml;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -40,7 +40,9 @@ final class Corpus {
     /** All files in the folders. */
     static List<Path> inputs() throws IOException {
         try (var files = Files.walk(FOLDER, 2)) {
-            return files.filter(f -> Files.isRegularFile(f) && !f.equals(LIST)).sorted().toList();
+            return files.filter(f -> Files.isRegularFile(f) && !f.equals(LIST))
+                    .sorted()
+                    .toList();
         }
     }
 }

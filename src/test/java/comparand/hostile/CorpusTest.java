@@ -55,7 +55,8 @@ class CorpusTest {
                 .map(k -> dynamicTest(k.reader() + ": " + k.input(), () -> {
                     var reader = readers.get(k.reader());
                     assertThat(reader).as("a reader " + k.reader()).isNotNull();
-                    assertThat(Oracle.judge(reader, Files.readAllBytes(k.path())).fault())
+                    assertThat(Oracle.judge(reader, Files.readAllBytes(k.path()))
+                                    .fault())
                             .as(k.wrong())
                             .isEmpty();
                 }));
@@ -81,15 +82,14 @@ class CorpusTest {
                 .contains("IllegalStateException");
         assertThat(judged(input -> new Read(false, List.of()))).contains("neither a value");
         assertThat(judged(input -> new Read(
-                        false,
-                        List.of(Diagnostic.stop(
-                                "a", new Span(FuzzedReader.FILE, 9, 1, 1), "m", "w", "f")))))
+                        false, List.of(Diagnostic.stop("a", new Span(FuzzedReader.FILE, 9, 1, 1), "m", "w", "f")))))
                 .contains("where there is nothing");
         var times = new int[1];
-        assertThat(judged(input -> new Read(true, times[0]++ == 0
-                        ? List.of()
-                        : List.of(Diagnostic.note(
-                                "a", Span.startOf(FuzzedReader.FILE), "m", "w", "f")))))
+        assertThat(judged(input -> new Read(
+                        true,
+                        times[0]++ == 0
+                                ? List.of()
+                                : List.of(Diagnostic.note("a", Span.startOf(FuzzedReader.FILE), "m", "w", "f")))))
                 .contains("two different answers");
         assertThat(judged(input -> {
                     assertThat(new byte[200 << 20]).isNotNull();
@@ -100,12 +100,7 @@ class CorpusTest {
 
     private static String judged(Function<byte[], Read> read) {
         var reader = new FileInput(
-                "none",
-                List.of(),
-                List.of(),
-                true,
-                folder.resolve(FuzzedReader.FILE),
-                path -> read.apply(new byte[0]));
+                "none", List.of(), List.of(), true, folder.resolve(FuzzedReader.FILE), path -> read.apply(new byte[0]));
         return Oracle.judge(reader, "abc".getBytes(StandardCharsets.UTF_8))
                 .fault()
                 .orElse("");

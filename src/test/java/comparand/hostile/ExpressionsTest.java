@@ -42,20 +42,78 @@ class ExpressionsTest {
     private static final Pattern UNICODE = Pattern.compile("(?<!\\\\)((?:\\\\\\\\)*)\\\\u+(\\p{XDigit}{4})");
 
     private static final List<String> ALPHABET = List.of(
-            " ", "a", "A", "1", "0", ".", ",", "-", "\u2013", "+", "±", ":", ";", "/", "(", ")", "[", "]", "{", "}", "<", ">",
-            "\"", "'", "`", "\\", "\n", "\t", "\u00a0", "é", "_", "=", "%", "@", "1 ", "a ", "a-", "1.", "1,", ", ", "1-", ". ",
-            " to ", "a1", "(a", "[a", "a:", "{a", "\\a", "10.1234/", "1 a", "Aa", "A.", "ab ", "i", "x ");
+            " ",
+            "a",
+            "A",
+            "1",
+            "0",
+            ".",
+            ",",
+            "-",
+            "\u2013",
+            "+",
+            "±",
+            ":",
+            ";",
+            "/",
+            "(",
+            ")",
+            "[",
+            "]",
+            "{",
+            "}",
+            "<",
+            ">",
+            "\"",
+            "'",
+            "`",
+            "\\",
+            "\n",
+            "\t",
+            "\u00a0",
+            "é",
+            "_",
+            "=",
+            "%",
+            "@",
+            "1 ",
+            "a ",
+            "a-",
+            "1.",
+            "1,",
+            ", ",
+            "1-",
+            ". ",
+            " to ",
+            "a1",
+            "(a",
+            "[a",
+            "a:",
+            "{a",
+            "\\a",
+            "10.1234/",
+            "1 a",
+            "Aa",
+            "A.",
+            "ab ",
+            "i",
+            "x ");
 
     private static Map<String, Pattern> all() throws IOException {
         var found = new TreeMap<String, Pattern>();
         try (var files = Files.walk(CLASSES.resolve("comparand"))) {
-            for (var file : files.filter(f -> f.toString().endsWith(".class")).sorted().toList()) {
-                var name = CLASSES.relativize(file).toString().replace(".class", "").replace('/', '.');
+            for (var file :
+                    files.filter(f -> f.toString().endsWith(".class")).sorted().toList()) {
+                var name = CLASSES.relativize(file)
+                        .toString()
+                        .replace(".class", "")
+                        .replace('/', '.');
                 declared(name, found);
             }
         }
         try (var files = Files.walk(SOURCES)) {
-            for (var file : files.filter(f -> f.toString().endsWith(".java")).sorted().toList()) {
+            for (var file :
+                    files.filter(f -> f.toString().endsWith(".java")).sorted().toList()) {
                 CALL.matcher(Files.readString(file)).results().forEach(m -> {
                     var expression = written(m.group(1));
                     found.put(file.getFileName() + " " + expression, compiled(expression));
@@ -70,8 +128,7 @@ class ExpressionsTest {
 
     /** What the compiler makes of a text in the sources. */
     private static String written(String source) {
-        return UNICODE
-                .matcher(source)
+        return UNICODE.matcher(source)
                 .replaceAll(m -> Matcher.quoteReplacement(m.group(1) + (char) Integer.parseInt(m.group(2), 16)))
                 .translateEscapes();
     }
@@ -102,11 +159,15 @@ class ExpressionsTest {
     private static Set<String> hostile(String expression, int length) {
         var units = new LinkedHashSet<>(ALPHABET);
         var beginnings = new LinkedHashSet<>(List.of("", "a1"));
-        Pattern.compile("[\\p{L}\\p{N}]+(?: [\\p{L}\\p{N}]+)*").matcher(expression.replaceAll("\\\\.", " ")).results().limit(3).forEach(m -> {
-            units.add(m.group());
-            units.add(m.group() + " ");
-            beginnings.add(m.group());
-        });
+        Pattern.compile("[\\p{L}\\p{N}]+(?: [\\p{L}\\p{N}]+)*")
+                .matcher(expression.replaceAll("\\\\.", " "))
+                .results()
+                .limit(3)
+                .forEach(m -> {
+                    units.add(m.group());
+                    units.add(m.group() + " ");
+                    beginnings.add(m.group());
+                });
         var texts = new LinkedHashSet<String>();
         for (var unit : units) {
             var run = unit.repeat(length / unit.length());
@@ -167,7 +228,9 @@ class ExpressionsTest {
                 null,
                 () -> {
                     try {
-                        expression.matcher(new CountedText(text, LONG + LONG / 4)).matches();
+                        expression
+                                .matcher(new CountedText(text, LONG + LONG / 4))
+                                .matches();
                     } catch (CountedText.TooMany e) {
                         // slow, and not deep before it
                     } catch (StackOverflowError e) {

@@ -10,8 +10,7 @@ import java.util.List;
  *
  * @param path where it is written for that
  */
-record FileInput(
-        String name, List<byte[]> seeds, List<String> words, boolean isText, Path path, Opening opening)
+record FileInput(String name, List<byte[]> seeds, List<String> words, boolean isText, Path path, Opening opening)
         implements FuzzedReader {
 
     /** Reads the file, which is there. */

@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 /** A formula by itself: read, given a dimension, and worked out. */
 final class FormulaInput implements FuzzedReader {
 
-    private static final Map<String, Unit> UNITS = new TreeMap<>(Map.of(
-            "a", unit("L/min"), "b", unit("mL/dL"), "Hb", unit("g/dL"), "x_1", unit("%"), "pCO₂", unit("mmHg")));
+    private static final Map<String, Unit> UNITS = new TreeMap<>(
+            Map.of("a", unit("L/min"), "b", unit("mL/dL"), "Hb", unit("g/dL"), "x_1", unit("%"), "pCO₂", unit("mmHg")));
     private static final List<String> SEEDS = List.of(
             "(a - b) / a",
             "1.34 * Hb * x_1 + 0.003 * pCO₂",
@@ -27,10 +27,9 @@ final class FormulaInput implements FuzzedReader {
             "-a^2^3");
 
     private static Unit unit(String text) {
-        return TradeSpelling.read(text)
-                .fold(u -> u, f -> {
-                    throw new IllegalStateException(f.problem());
-                });
+        return TradeSpelling.read(text).fold(u -> u, f -> {
+            throw new IllegalStateException(f.problem());
+        });
     }
 
     @Override
@@ -47,7 +46,9 @@ final class FormulaInput implements FuzzedReader {
     public List<String> words() {
         return Stream.concat(
                         UNITS.keySet().stream(),
-                        Stream.of("sqrt(", "exp(", "ln(", "log10(", "min(", "max(", "abs(", "^", "(", ")", "1e300", "-", "*"))
+                        Stream.of(
+                                "sqrt(", "exp(", "ln(", "log10(", "min(", "max(", "abs(", "^", "(", ")", "1e300", "-",
+                                "*"))
                 .toList();
     }
 

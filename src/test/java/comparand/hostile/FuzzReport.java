@@ -38,12 +38,14 @@ public final class FuzzReport {
         watch.start();
         runs.parallelStream().forEach(run -> {
             run.run(Share.of(run.reader(), all));
-            System.out.println(run.name() + ": " + run.inputs() + " inputs, " + run.failures().size() + " failures");
+            System.out.println(run.name() + ": " + run.inputs() + " inputs, "
+                    + run.failures().size() + " failures");
         });
         watch.interrupt();
         for (var run : runs) {
             for (var failure : run.failures().entrySet()) {
-                var name = run.name() + "-" + Integer.toHexString(failure.getKey().hashCode());
+                var name =
+                        run.name() + "-" + Integer.toHexString(failure.getKey().hashCode());
                 Files.createDirectories(FAILED);
                 Files.write(FAILED.resolve(name), failure.getValue());
                 System.out.println(name + ": "

@@ -122,7 +122,8 @@ final class FuzzedReaders {
         var out = folder.resolve("results");
         run("build", "templates/blank/dossiers/example.yaml", "--for", "evidence", "--out", out.toString());
         try (var files = Files.walk(out)) {
-            return Seeds.bytes(files.filter(f -> f.endsWith("results.json")).findFirst().orElseThrow());
+            return Seeds.bytes(
+                    files.filter(f -> f.endsWith("results.json")).findFirst().orElseThrow());
         }
     }
 

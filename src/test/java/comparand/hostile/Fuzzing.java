@@ -47,9 +47,7 @@ final class Fuzzing {
         atWork = true;
         int seeds = reader.seeds().size();
         for (long i = 0; i < count; i++) {
-            var input = inputs < seeds
-                    ? kept.get((int) inputs)
-                    : mutation.of(kept.get(random.nextInt(kept.size())));
+            var input = inputs < seeds ? kept.get((int) inputs) : mutation.of(kept.get(random.nextInt(kept.size())));
             feed(input);
         }
         atWork = false;

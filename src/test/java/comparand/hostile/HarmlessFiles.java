@@ -53,8 +53,12 @@ final class HarmlessFiles {
             case "docx", "pptx" -> office(file);
             case "svg" -> svg(file);
             case "pdf" -> pdf(file);
-            case "json" -> assertThat(new ObjectMapper().readTree(file.toFile()).isObject()).isTrue();
-            case "txt" -> assertThat(Files.readString(file).codePoints().filter(HarmlessFiles::isControl)).isEmpty();
+            case "json" ->
+                assertThat(new ObjectMapper().readTree(file.toFile()).isObject())
+                        .isTrue();
+            case "txt" ->
+                assertThat(Files.readString(file).codePoints().filter(HarmlessFiles::isControl))
+                        .isEmpty();
             default -> assertThat(name).matches(".*\\.(png|sha256)");
         }
     }
@@ -67,12 +71,14 @@ final class HarmlessFiles {
         var html = Files.readString(file);
         var page = Jsoup.parse(html);
         assertThat(page.select("script")).hasSize(2);
-        assertThat(page.select("iframe, object, embed, form, base, link:not([rel=icon]), img")).isEmpty();
+        assertThat(page.select("iframe, object, embed, form, base, link:not([rel=icon]), img"))
+                .isEmpty();
         for (var element : page.getAllElements()) {
             for (var attribute : element.attributes()) {
                 var key = attribute.getKey().toLowerCase(Locale.ROOT);
                 assertThat(key).doesNotStartWith("on").isNotEqualTo("style");
-                if (List.of("href", "src", "xlink:href", "action", "data", "srcset").contains(key)) {
+                if (List.of("href", "src", "xlink:href", "action", "data", "srcset")
+                        .contains(key)) {
                     assertThat(attribute.getValue()).matches("#.*|data:,");
                 }
             }
@@ -170,7 +176,8 @@ final class HarmlessFiles {
                     .satisfies(n -> assertThat(String.valueOf(n)).doesNotContain("JavaScript"));
             for (var page : pdf.getPages()) {
                 for (var annotation : page.getAnnotations()) {
-                    if (annotation instanceof PDAnnotationLink link && link.getAction() instanceof PDActionURI address) {
+                    if (annotation instanceof PDAnnotationLink link
+                            && link.getAction() instanceof PDActionURI address) {
                         assertThat(address.getURI()).startsWith("https://");
                     }
                 }

@@ -41,9 +41,13 @@ class HostileLibraryTest {
     private static Map<String, Change> refused() {
         var all = new LinkedHashMap<String, Change>();
         for (var id : new String[] {"../../x", "a/b", "'C:\\x'", "CON", "\"a\\nb\"", "..", "\"con.\"", "\"a b\""}) {
-            all.put("a device called " + id + " -> id-not-file-name", edit(DEVICE, "device: example-device", "device: " + id));
+            all.put(
+                    "a device called " + id + " -> id-not-file-name",
+                    edit(DEVICE, "device: example-device", "device: " + id));
         }
-        all.put("a name with a NUL -> text-sign-unprintable", edit(DEVICE, "device: example-device", "device: \"a\\0b\""));
+        all.put(
+                "a name with a NUL -> text-sign-unprintable",
+                edit(DEVICE, "device: example-device", "device: \"a\\0b\""));
         all.put("a dossier called as Windows calls a device -> id-not-plain", library -> {
             LibraryCopy.edit(library.resolve("dossiers/example.yaml"), "dossier: example", "dossier: nul");
             Files.move(library.resolve("dossiers/example.yaml"), library.resolve("dossiers/nul.yaml"));
@@ -51,11 +55,16 @@ class HostileLibraryTest {
         all.put(
                 "a name of thousands of parts -> id-not-file-name",
                 edit(DEVICE, "device: example-device", "device: a" + "-a".repeat(9000)));
-        for (var file : new String[] {"../../../x.csv", "/etc/passwd", "sub/runs.csv", "'C:\\x.csv'", "'..'", ".hidden.csv"}) {
+        for (var file :
+                new String[] {"../../../x.csv", "/etc/passwd", "sub/runs.csv", "'C:\\x.csv'", "'..'", ".hidden.csv"}) {
             all.put("raw data in " + file + " -> file-outside", edit(STUDY, "file: runs.csv", "file: " + file));
         }
-        all.put("raw data under half a sign -> text-sign-unprintable", edit(STUDY, "file: runs.csv", "file: \"\\uD800.csv\""));
-        all.put("raw data with a line end in the name -> file-outside", edit(STUDY, "file: runs.csv", "file: \"a\\nb.csv\""));
+        all.put(
+                "raw data under half a sign -> text-sign-unprintable",
+                edit(STUDY, "file: runs.csv", "file: \"\\uD800.csv\""));
+        all.put(
+                "raw data with a line end in the name -> file-outside",
+                edit(STUDY, "file: runs.csv", "file: \"a\\nb.csv\""));
         for (var sign : new String[] {"\\x01", "\\x1f", "\\x7f", "\\x9f", "\\uFFFE", "\\uFFFF", "\\uDC00", "\\e"}) {
             all.put(
                     "a title with the sign " + sign + " -> text-sign-unprintable",
@@ -63,10 +72,13 @@ class HostileLibraryTest {
         }
         for (var sign : new String[] {"\u202a", "\u202e", "\u2066", "\u2069"}) {
             all.put(
-                    "a quote that shows another number than it holds, U+%04X -> text-turned".formatted((int) sign.charAt(0)),
+                    "a quote that shows another number than it holds, U+%04X -> text-turned"
+                            .formatted((int) sign.charAt(0)),
                     edit(PAPER, "| 64.1 (SD", "| " + sign + "64.1 (SD"));
         }
-        all.put("a text of twenty thousand signs and one -> yaml-text-too-long", edit(PAPER, "Invented Journal", "x".repeat(20_001)));
+        all.put(
+                "a text of twenty thousand signs and one -> yaml-text-too-long",
+                edit(PAPER, "Invented Journal", "x".repeat(20_001)));
         all.put("aliases of aliases of aliases -> yaml-anchor", library -> {
             var bomb = new StringBuilder("a0: &a0 lol\n");
             for (int i = 1; i < 10; i++) {
@@ -87,7 +99,9 @@ class HostileLibraryTest {
         all.put(
                 "a record of twenty megabytes and more -> file-too-large",
                 library -> Files.writeString(library.resolve(PAPER), "# x\n".repeat(5_000_001)));
-        all.put("a record that is a pipe and never ends -> file-unreadable", library -> pipe(library.resolve("sources/pipe.yaml")));
+        all.put(
+                "a record that is a pipe and never ends -> file-unreadable",
+                library -> pipe(library.resolve("sources/pipe.yaml")));
         all.put("raw data that are a pipe -> file-missing", library -> {
             Files.delete(library.resolve("studies/example-bench/runs.csv"));
             pipe(library.resolve("studies/example-bench/runs.csv"));
@@ -133,7 +147,8 @@ class HostileLibraryTest {
 
     private static void pipe(Path path) throws IOException {
         try {
-            assertThat(new ProcessBuilder("mkfifo", path.toString()).start().waitFor()).isZero();
+            assertThat(new ProcessBuilder("mkfifo", path.toString()).start().waitFor())
+                    .isZero();
         } catch (InterruptedException e) {
             throw new AssertionError(e);
         }
@@ -142,22 +157,30 @@ class HostileLibraryTest {
     @TestFactory
     @DisplayName("what reaches beyond a library, or is beyond measure, is refused at its place")
     Stream<DynamicTest> refusals() {
-        return refused().entrySet().stream().map(e -> dynamicTest(e.getKey(), () -> {
-            var place = Files.createTempDirectory(folder, "case");
-            var library = LibraryCopy.of(BLANK, place.resolve("a").resolve("b").resolve("library"));
-            e.getValue().to(library);
-            var code = e.getKey().substring(e.getKey().lastIndexOf(" -> ") + 4);
+        return refused().entrySet().stream()
+                .map(e -> dynamicTest(e.getKey(), () -> {
+                    var place = Files.createTempDirectory(folder, "case");
+                    var library = LibraryCopy.of(
+                            BLANK, place.resolve("a").resolve("b").resolve("library"));
+                    e.getValue().to(library);
+                    var code = e.getKey().substring(e.getKey().lastIndexOf(" -> ") + 4);
 
-            var run = CommandLineUse.run("check", library.toString());
+                    var run = CommandLineUse.run("check", library.toString());
 
-            assertThat(run.code()).as(cut(run.out() + run.err())).isEqualTo(2);
-            assertThat(run.out()).contains("STOP " + code).doesNotContain("fault of the tool").hasSizeLessThan(3_000_000);
-            assertThat(run.out().codePoints().filter(c -> (Character.isISOControl(c) && c != '\n') || (c >= 0x202A && c <= 0x202E)))
-                    .isEmpty();
-            try (var beside = Files.list(place)) {
-                assertThat(beside).containsExactly(place.resolve("a"));
-            }
-        }));
+                    assertThat(run.code()).as(cut(run.out() + run.err())).isEqualTo(2);
+                    assertThat(run.out())
+                            .contains("STOP " + code)
+                            .doesNotContain("fault of the tool")
+                            .hasSizeLessThan(3_000_000);
+                    assertThat(run.out()
+                                    .codePoints()
+                                    .filter(c ->
+                                            (Character.isISOControl(c) && c != '\n') || (c >= 0x202A && c <= 0x202E)))
+                            .isEmpty();
+                    try (var beside = Files.list(place)) {
+                        assertThat(beside).containsExactly(place.resolve("a"));
+                    }
+                }));
     }
 
     private static String cut(String text) {
@@ -168,10 +191,11 @@ class HostileLibraryTest {
     @DisplayName("metrics that are computed from one another find no end in each other")
     void circles() throws IOException {
         var library = LibraryCopy.of(BLANK, folder.resolve("library"));
-        for (var pair : Map.of("first-metric", "second-metric", "second-metric", "first-metric").entrySet()) {
+        for (var pair : Map.of("first-metric", "second-metric", "second-metric", "first-metric")
+                .entrySet()) {
             var text = Files.readString(library.resolve(METRIC))
-                    .replace("metric: example-metric", "metric: " + pair.getKey())
-                    .replaceAll("(?s)inputs:.*", "")
+                            .replace("metric: example-metric", "metric: " + pair.getKey())
+                            .replaceAll("(?s)inputs:.*", "")
                     + "inputs:\n  - {input: %s, symbol: t_o, means: the other, unit: min}\nformula: t_o + 0 * t_o\nworked:\n  - {from: {%s: 1 min}, result: 1 min}\n"
                             .formatted(pair.getValue(), pair.getValue());
             Files.writeString(library.resolve("metrics/" + pair.getKey() + ".yaml"), text);
@@ -180,7 +204,8 @@ class HostileLibraryTest {
         var before = FolderContent.of(library);
 
         var check = CommandLineUse.run("check", library.toString());
-        var plan = CommandLineUse.run("plan", library.resolve("dossiers/example.yaml").toString());
+        var plan = CommandLineUse.run(
+                "plan", library.resolve("dossiers/example.yaml").toString());
 
         assertThat(check.code()).as(check.out()).isIn(0, 2);
         assertThat(plan.code()).as(plan.err()).isIn(0, 2);
@@ -194,9 +219,12 @@ class HostileLibraryTest {
         var secret = Files.writeString(folder.resolve("secret.pptx"), "secret");
         Files.createSymbolicLink(templates.resolve("house.pptx"), secret);
         for (var name : new String[] {"../secret.pptx", "/etc/passwd", "house.pptx"}) {
-            var copy = LibraryCopy.of(Path.of("templates"), Files.createTempDirectory(folder, "t").resolve("templates"));
+            var copy = LibraryCopy.of(
+                    Path.of("templates"), Files.createTempDirectory(folder, "t").resolve("templates"));
             Files.createSymbolicLink(copy.resolve("house.pptx"), secret);
-            Files.writeString(copy.resolve("talk.yaml"), Files.readString(copy.resolve("talk.yaml")) + "\nslides: " + name + "\n");
+            Files.writeString(
+                    copy.resolve("talk.yaml"),
+                    Files.readString(copy.resolve("talk.yaml")) + "\nslides: " + name + "\n");
 
             var run = CommandLineUse.run(
                     "build",

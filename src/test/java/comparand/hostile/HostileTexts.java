@@ -17,7 +17,57 @@ final class HostileTexts {
 
     /** Keys of records whose texts are free: sentences, names, quotes. */
     static final Set<String> FREE = Set.of(
-            "allocation", "asks", "because", "centre", "centres", "claim", "container-title", "decision", "eligibility", "equation", "family", "figure", "given", "given-by", "how", "item", "literal", "maker", "matters", "means", "name", "not-included", "notice", "page", "period", "place", "prepared-by", "printed", "publisher", "question", "quote", "reason", "reference", "remark", "revision", "row", "says", "set-by", "settles", "short-name", "suppose", "table", "title", "translation", "type", "volume", "what", "where", "who", "words", "work");
+            "allocation",
+            "asks",
+            "because",
+            "centre",
+            "centres",
+            "claim",
+            "container-title",
+            "decision",
+            "eligibility",
+            "equation",
+            "family",
+            "figure",
+            "given",
+            "given-by",
+            "how",
+            "item",
+            "literal",
+            "maker",
+            "matters",
+            "means",
+            "name",
+            "not-included",
+            "notice",
+            "page",
+            "period",
+            "place",
+            "prepared-by",
+            "printed",
+            "publisher",
+            "question",
+            "quote",
+            "reason",
+            "reference",
+            "remark",
+            "revision",
+            "row",
+            "says",
+            "set-by",
+            "settles",
+            "short-name",
+            "suppose",
+            "table",
+            "title",
+            "translation",
+            "type",
+            "volume",
+            "what",
+            "where",
+            "who",
+            "words",
+            "work");
 
     /** Those that stand on slides, where there is no room for more than a few signs. */
     private static final Set<String> SHORT = Set.of("title", "question", "asks", "name", "short-name");
@@ -39,7 +89,8 @@ final class HostileTexts {
     Path library(Path from, Path to) throws IOException {
         LibraryCopy.of(from, to);
         try (var files = Files.walk(to)) {
-            for (var file : files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
+            for (var file :
+                    files.filter(f -> f.toString().endsWith(".yaml")).sorted().toList()) {
                 int before = changed;
                 var record = RecordPlaces.of("x.yaml", Files.readAllBytes(file))
                         .fold((p, said) -> p.record(), said -> new Entry.Fields(List.of()));
@@ -70,7 +121,8 @@ final class HostileTexts {
                     changed++;
                     return Entry.words(SHORT.contains(key) ? sameLength(words.text()) : before + words.text() + behind);
                 },
-                items -> new Entry.Items(items.list().stream().map(i -> changed(i, key)).toList()),
+                items -> new Entry.Items(
+                        items.list().stream().map(i -> changed(i, key)).toList()),
                 fields -> {
                     var all = new ArrayList<Field>();
                     fields.list().forEach(f -> all.add(new Field(f.key(), changed(f.value(), f.key()))));

@@ -25,18 +25,89 @@ class HostileTextsTest {
 
     /** Texts that are names, words of a list, numbers or places in files: what is no such name is a finding. */
     private static final Set<String> NAMES = Set.of(
-            "aspect", "at", "by", "codes", "collection-title", "column", "condition", "confused-with", "container-title-short",
-            "currency", "definition", "device", "devices", "dossier", "duplicate-of", "encoding", "file", "formula",
-            "formula-follows", "from", "funding", "gives", "grouped-by", "id", "independent", "input", "instructions",
-            "interpolates-over", "is", "isbn", "issn", "key", "kind", "language", "leave-out", "limits", "metric", "missing",
-            "part", "parts", "pdf-page", "pmcid", "pmid", "doi", "present-device", "primary", "quoted-from", "same",
-            "same-study-as", "screening", "sha256", "sheet", "source", "sources", "studies", "study", "symbol", "text",
-            "tolerance", "undecided", "unit", "url", "usual", "variant", "within");
+            "aspect",
+            "at",
+            "by",
+            "codes",
+            "collection-title",
+            "column",
+            "condition",
+            "confused-with",
+            "container-title-short",
+            "currency",
+            "definition",
+            "device",
+            "devices",
+            "dossier",
+            "duplicate-of",
+            "encoding",
+            "file",
+            "formula",
+            "formula-follows",
+            "from",
+            "funding",
+            "gives",
+            "grouped-by",
+            "id",
+            "independent",
+            "input",
+            "instructions",
+            "interpolates-over",
+            "is",
+            "isbn",
+            "issn",
+            "key",
+            "kind",
+            "language",
+            "leave-out",
+            "limits",
+            "metric",
+            "missing",
+            "part",
+            "parts",
+            "pdf-page",
+            "pmcid",
+            "pmid",
+            "doi",
+            "present-device",
+            "primary",
+            "quoted-from",
+            "same",
+            "same-study-as",
+            "screening",
+            "sha256",
+            "sheet",
+            "source",
+            "sources",
+            "studies",
+            "study",
+            "symbol",
+            "text",
+            "tolerance",
+            "undecided",
+            "unit",
+            "url",
+            "usual",
+            "variant",
+            "within");
 
     /** Further fields of references and methods, which go the ways of those that are tried. */
     private static final Set<String> LIKE_OTHERS = Set.of(
-            "authors", "data-availability", "dropping-particle", "edition", "ethics", "interests", "issue", "kept", "number",
-            "panel", "particle", "publisher-place", "registration", "section", "suffix");
+            "authors",
+            "data-availability",
+            "dropping-particle",
+            "edition",
+            "ethics",
+            "interests",
+            "issue",
+            "kept",
+            "number",
+            "panel",
+            "particle",
+            "publisher-place",
+            "registration",
+            "section",
+            "suffix");
 
     @TempDir
     static Path folder;
@@ -54,7 +125,8 @@ class HostileTextsTest {
                         .filter(Class::isRecord)
                         .flatMap(c -> Arrays.stream(c.getRecordComponents()))
                         .filter(r -> r.getGenericType().toString().contains("java.lang.String"))
-                        .forEach(r -> keys.add(r.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT)));
+                        .forEach(r -> keys.add(
+                                r.getName().replaceAll("([A-Z])", "-$1").toLowerCase(Locale.ROOT)));
 
         assertThat(keys).hasSizeGreaterThan(100);
         assertThat(known).containsAll(keys);
@@ -82,7 +154,9 @@ class HostileTextsTest {
                 out.toString());
 
         assertThat(run.code()).as(run.err()).isZero();
-        assertThat((run.out() + run.err()).codePoints().filter(c -> c == 0x202E || (Character.isISOControl(c) && c != '\n')))
+        assertThat((run.out() + run.err())
+                        .codePoints()
+                        .filter(c -> c == 0x202E || (Character.isISOControl(c) && c != '\n')))
                 .isEmpty();
         var files = new HarmlessFiles(SCRIPT);
         try (var all = Files.walk(out)) {
@@ -95,7 +169,8 @@ class HostileTextsTest {
     @Test
     @DisplayName("nor in the talk, where there is room for little")
     void talk() throws IOException {
-        var library = new HostileTexts(Set.of("title", "question", "asks", "name", "short-name", "maker"), "", "<s>\"'&")
+        var library = new HostileTexts(
+                        Set.of("title", "question", "asks", "name", "short-name", "maker"), "", "<s>\"'&")
                 .library(BLANK, folder.resolve("talk"));
         var out = folder.resolve("talk-out");
 

@@ -95,38 +95,75 @@ class HostileWorkbookTest {
                 f -> cells(f, "<row r=\"2\"><c r=\"A2\" t=\"s\"><v>-1</v></c></row>"));
         all.put(
                 "a cell longer than any: " + NOT_WHOLE,
-                f -> cells(f, "<row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>" + "x ".repeat(40_000)
-                        + "</t></is></c></row>"));
+                f -> cells(
+                        f,
+                        "<row r=\"2\"><c r=\"A2\" t=\"inlineStr\"><is><t>" + "x ".repeat(40_000)
+                                + "</t></is></c></row>"));
         all.put(
                 "a style of a number there is not: " + NOT_WHOLE,
                 f -> cells(f, "<row r=\"2\"><c r=\"A2\" s=\"99999\"><v>1</v></c></row>"));
-        all.put("an attribute of megabytes: without|goes on", f -> new HostileBooks(f)
-                .with(
-                        HostileBooks.SHEET,
-                        HostileBooks.repeated(
-                                "<worksheet><sheetData><row r=\"", "1234567890abcdef", 200_000, "\"/></sheetData></worksheet>"))
-                .written("x.xlsx", false));
-        all.put("styles of many megabytes: larger than 16 MB", f -> new HostileBooks(f)
-                .with(HostileBooks.STYLES, HostileBooks.repeated("<styleSheet>", "<fonts><font/></fonts>", 900_000, "</styleSheet>"))
-                .written("x.xlsx", false));
-        all.put("texts of many megabytes: larger than 100 MB", f -> new HostileBooks(f)
-                .with(HostileBooks.TEXTS, HostileBooks.repeated("<sst>", "<si><t>abcdefghijklmnopqrstuvwxyz0123456789</t></si>", 2_200_000, "</sst>"))
-                .written("x.xlsx", false));
-        all.put("a part that unpacks into far more than its size: unpacks into far more", f -> new HostileBooks(f)
-                .with(HostileBooks.SHEET, HostileBooks.repeated("<worksheet><sheetData>", "<row r=\"1\"/>", 3_000_000, "</sheetData></worksheet>"))
-                .written("x.xlsx"));
-        all.put("sheets without number: " + NOT_WHOLE, f -> new HostileBooks(f)
-                .edited("xl/workbook.xml", "</sheets>", "<sheet name=\"x\" sheetId=\"9\" r:id=\"rId1\"/>".repeat(300) + "</sheets>")
-                .written("x.xlsx"));
-        all.put("a sheet that lies elsewhere: " + NOT_WHOLE, f -> new HostileBooks(f)
-                .edited(
-                        "xl/_rels/workbook.xml.rels",
-                        "Target=\"worksheets/sheet1.xml\"",
-                        "Target=\"file:///etc/passwd\" TargetMode=\"External\"")
-                .written("x.xlsx"));
-        all.put("texts under the wrong type: " + NOT_WHOLE, f -> new HostileBooks(f)
-                .edited("[Content_Types].xml", "sharedStrings+xml", "worksheet+xml")
-                .written("x.xlsx"));
+        all.put(
+                "an attribute of megabytes: without|goes on",
+                f -> new HostileBooks(f)
+                        .with(
+                                HostileBooks.SHEET,
+                                HostileBooks.repeated(
+                                        "<worksheet><sheetData><row r=\"",
+                                        "1234567890abcdef",
+                                        200_000,
+                                        "\"/></sheetData></worksheet>"))
+                        .written("x.xlsx", false));
+        all.put(
+                "styles of many megabytes: larger than 16 MB",
+                f -> new HostileBooks(f)
+                        .with(
+                                HostileBooks.STYLES,
+                                HostileBooks.repeated(
+                                        "<styleSheet>", "<fonts><font/></fonts>", 900_000, "</styleSheet>"))
+                        .written("x.xlsx", false));
+        all.put(
+                "texts of many megabytes: larger than 100 MB",
+                f -> new HostileBooks(f)
+                        .with(
+                                HostileBooks.TEXTS,
+                                HostileBooks.repeated(
+                                        "<sst>",
+                                        "<si><t>abcdefghijklmnopqrstuvwxyz0123456789</t></si>",
+                                        2_200_000,
+                                        "</sst>"))
+                        .written("x.xlsx", false));
+        all.put(
+                "a part that unpacks into far more than its size: unpacks into far more",
+                f -> new HostileBooks(f)
+                        .with(
+                                HostileBooks.SHEET,
+                                HostileBooks.repeated(
+                                        "<worksheet><sheetData>",
+                                        "<row r=\"1\"/>",
+                                        3_000_000,
+                                        "</sheetData></worksheet>"))
+                        .written("x.xlsx"));
+        all.put(
+                "sheets without number: " + NOT_WHOLE,
+                f -> new HostileBooks(f)
+                        .edited(
+                                "xl/workbook.xml",
+                                "</sheets>",
+                                "<sheet name=\"x\" sheetId=\"9\" r:id=\"rId1\"/>".repeat(300) + "</sheets>")
+                        .written("x.xlsx"));
+        all.put(
+                "a sheet that lies elsewhere: " + NOT_WHOLE,
+                f -> new HostileBooks(f)
+                        .edited(
+                                "xl/_rels/workbook.xml.rels",
+                                "Target=\"worksheets/sheet1.xml\"",
+                                "Target=\"file:///etc/passwd\" TargetMode=\"External\"")
+                        .written("x.xlsx"));
+        all.put(
+                "texts under the wrong type: " + NOT_WHOLE,
+                f -> new HostileBooks(f)
+                        .edited("[Content_Types].xml", "sharedStrings+xml", "worksheet+xml")
+                        .written("x.xlsx"));
         all.put("parts that lie one over another: one over another", HostileWorkbookTest::overlapping);
         all.put("nothing: " + NOT_WHOLE, f -> Files.write(f.resolve("x.xlsx"), new byte[0]));
         return all;
@@ -143,10 +180,15 @@ class HostileWorkbookTest {
         var secret = Files.writeString(folder.resolve("secret.txt"), "SECRET");
         var entities = new StringBuilder("<!DOCTYPE x [<!ENTITY a0 SYSTEM \"" + secret.toUri() + "\">");
         for (int i = 1; i <= 9; i++) {
-            entities.append("<!ENTITY a").append(i).append(" \"").append(("&a" + (i - 1) + ";").repeat(10)).append("\">");
+            entities.append("<!ENTITY a")
+                    .append(i)
+                    .append(" \"")
+                    .append(("&a" + (i - 1) + ";").repeat(10))
+                    .append("\">");
         }
         var books = new HostileBooks(folder);
-        return books.with(part, "<?xml version=\"1.0\"?>" + entities + "]><x>&a9;</x>").written("x.xlsx");
+        return books.with(part, "<?xml version=\"1.0\"?>" + entities + "]><x>&a9;</x>")
+                .written("x.xlsx");
     }
 
     /** Every entry of the list of contents leads to the data of the largest. */
@@ -185,15 +227,18 @@ class HostileWorkbookTest {
     @TestFactory
     @DisplayName("what was made to do harm is refused")
     Stream<DynamicTest> harm() {
-        return refused().entrySet().stream().map(e -> dynamicTest(e.getKey(), () -> {
-            var words = e.getKey().substring(e.getKey().lastIndexOf(": ") + 2).split("\\|");
-            var file = e.getValue().in(Files.createTempDirectory(folder, "case"));
+        return refused().entrySet().stream()
+                .map(e -> dynamicTest(e.getKey(), () -> {
+                    var words = e.getKey()
+                            .substring(e.getKey().lastIndexOf(": ") + 2)
+                            .split("\\|");
+                    var file = e.getValue().in(Files.createTempDirectory(folder, "case"));
 
-            assertThat(refusal(file)).containsAnyOf(words).doesNotContain("SECRET");
-            assertThat(form(file)).isTrue();
-            assertThat(preview(file)).isTrue();
-            assertThat(memory()).isLessThan(MOST);
-        }));
+                    assertThat(refusal(file)).containsAnyOf(words).doesNotContain("SECRET");
+                    assertThat(form(file)).isTrue();
+                    assertThat(preview(file)).isTrue();
+                    assertThat(memory()).isLessThan(MOST);
+                }));
     }
 
     /** Whether the reader of forms came to an end: with findings, or with what can be read of it. */
@@ -236,8 +281,9 @@ class HostileWorkbookTest {
                         "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\"><Relationship Id=\"rId1\" Type=\"http://schemas.openxmlformats.org/officeDocument/2006/relationships/externalLinkPath\" Target=\"http://192.0.2.1/x.xlsx\" TargetMode=\"External\"/></Relationships>")
                 .with(
                         HostileBooks.SHEET,
-                        HostileBooks.sheet(HostileBooks.rows(
-                                "<row r=\"2\"><c r=\"A2\" t=\"str\"><f>[1]Sheet1!A1</f><v>C-01</v></c><c r=\"B2\"><v>2</v></c></row>")))
+                        HostileBooks.sheet(
+                                HostileBooks.rows(
+                                        "<row r=\"2\"><c r=\"A2\" t=\"str\"><f>[1]Sheet1!A1</f><v>C-01</v></c><c r=\"B2\"><v>2</v></c></row>")))
                 .written("x.xlsx");
         var seen = new ArrayList<String>();
         rows(file).forEach(row -> row.cells().forEach(c -> seen.add(c.text())));

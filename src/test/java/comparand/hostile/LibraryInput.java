@@ -34,11 +34,13 @@ record LibraryInput(String name, List<byte[]> seeds, List<String> words, Path li
     private static boolean ran(List<Diagnostic> findings, String... command) {
         var run = CommandLineUse.run(command);
         if (run.code() != 0 && run.code() != 2) {
-            throw new AssertionError("exit code " + run.code() + " of " + command[0] + ": " + run.err().lines().findFirst().orElse(""));
+            throw new AssertionError("exit code " + run.code() + " of " + command[0] + ": "
+                    + run.err().lines().findFirst().orElse(""));
         }
         for (var line : (run.out() + run.err()).lines().limit(40).toList()) {
             if (line.contains("\"code\"") || line.startsWith("STOP") || line.startsWith("HOLD")) {
-                findings.add(Diagnostic.stop("said", Span.startOf("library"), "says " + line.strip(), "it was said", "mend"));
+                findings.add(Diagnostic.stop(
+                        "said", Span.startOf("library"), "says " + line.strip(), "it was said", "mend"));
             }
         }
         if (run.code() == 2 && findings.isEmpty()) {

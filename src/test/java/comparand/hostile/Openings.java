@@ -1,6 +1,7 @@
 package comparand.hostile;
 
 import comparand.diag.Diagnostic;
+import comparand.diag.Span;
 import comparand.flow.Outcome;
 import comparand.intake.FormTaking;
 import comparand.intake.Interview;
@@ -15,7 +16,6 @@ import comparand.read.results.ResultReader;
 import comparand.read.workbook.FormReader;
 import comparand.read.workbook.WorkbookPreview;
 import comparand.read.workbook.WorkbookRows;
-import comparand.diag.Span;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -120,7 +120,11 @@ final class Openings {
             } else {
                 var refused = interview.answer(line);
                 refused.ifPresent(r -> findings.add(Diagnostic.stop(
-                        "answer-refused", Span.startOf("terminal"), r.replaceAll("\\.+$", ""), "it is an answer", "answer")));
+                        "answer-refused",
+                        Span.startOf("terminal"),
+                        r.replaceAll("\\.+$", ""),
+                        "it is an answer",
+                        "answer")));
             }
         }
         var kept = interview.kept();

@@ -20,7 +20,8 @@ record RecordInput(String name, Class<? extends Record> type, List<byte[]> seeds
     public Read read(byte[] input) {
         var findings = new ArrayList<Diagnostic>();
         var record = Binder.read(FILE, input, type, findings);
-        if (record.isPresent() && RecordPlaces.of(FILE, input).findings().stream().anyMatch(Diagnostic::stops)) {
+        if (record.isPresent()
+                && RecordPlaces.of(FILE, input).findings().stream().anyMatch(Diagnostic::stops)) {
             throw new AssertionError("a record that has no places");
         }
         record.filter(MetricRecord.class::isInstance)

@@ -32,7 +32,9 @@ final class Watch extends Thread {
                 Thread.sleep(LOOK);
                 for (var run : runs) {
                     var now = run.current();
-                    int same = now.length > 0 && run.isAtWork() && seen.get(run) == now ? times.merge(run, 1, Integer::sum) : 0;
+                    int same = now.length > 0 && run.isAtWork() && seen.get(run) == now
+                            ? times.merge(run, 1, Integer::sum)
+                            : 0;
                     times.put(run, same);
                     seen.put(run, now);
                     if (same >= PATIENCE) {

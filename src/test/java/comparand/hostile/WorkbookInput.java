@@ -84,7 +84,8 @@ final class WorkbookInput implements FuzzedReader {
         for (var part : text.split(PART, -1)) {
             int end = part.indexOf('\n');
             if (end > 0) {
-                parts.putIfAbsent(part.substring(0, end), part.substring(end + 1).getBytes(StandardCharsets.ISO_8859_1));
+                parts.putIfAbsent(
+                        part.substring(0, end), part.substring(end + 1).getBytes(StandardCharsets.ISO_8859_1));
             }
         }
         var out = new ByteArrayOutputStream();

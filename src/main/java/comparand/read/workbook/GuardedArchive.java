@@ -160,8 +160,8 @@ final class GuardedArchive implements ZipEntrySource {
                         .formatted(part, allowed >> 20));
             }
             if (stretch > LONGEST_STRETCH && isXml()) {
-                throw stop("`%s` in this workbook goes on for a million signs without the end of a tag"
-                        .formatted(part));
+                throw stop(
+                        "`%s` in this workbook goes on for a million signs without the end of a tag".formatted(part));
             }
         }
 
@@ -170,8 +170,8 @@ final class GuardedArchive implements ZipEntrySource {
         }
 
         private IOException stop(String problem) {
-            refusal = Optional.of(
-                    refused(problem, "open it in a spreadsheet program, copy the cells into a new workbook, and save that"));
+            refusal = Optional.of(refused(
+                    problem, "open it in a spreadsheet program, copy the cells into a new workbook, and save that"));
             return new IOException(problem);
         }
     }

@@ -23,8 +23,7 @@ final class WorkbookXml extends DefaultHandler {
     private boolean from1904;
 
     @Override
-    public void startElement(String uri, String name, String qualified, Attributes attributes)
-            throws SAXException {
+    public void startElement(String uri, String name, String qualified, Attributes attributes) throws SAXException {
         if (name.equals("sheet")) {
             var state = attributes.getValue("state");
             var called = attributes.getValue("name");

@@ -15,9 +15,7 @@ final class TextSigns {
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
             boolean control = c < 0x20 ? c != '\t' && c != '\n' && c != '\r' : c >= 0x7F && c < 0xA0 && c != 0x85;
-            if (Character.isHighSurrogate(c)
-                    && i + 1 < text.length()
-                    && Character.isLowSurrogate(text.charAt(i + 1))) {
+            if (Character.isHighSurrogate(c) && i + 1 < text.length() && Character.isLowSurrogate(text.charAt(i + 1))) {
                 i++;
             } else if (control || Character.isSurrogate(c) || c == '\uFFFE' || c == '\uFFFF') {
                 return OptionalInt.of(i);

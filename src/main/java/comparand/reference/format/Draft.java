@@ -62,7 +62,8 @@ final class Draft {
     }
 
     private void named(Name name, List<Name> names) {
-        int length = name.family().length() + name.given().length() + name.literal().length();
+        int length =
+                name.family().length() + name.given().length() + name.literal().length();
         if (length <= LONGEST) {
             names.add(name);
         } else {

@@ -62,7 +62,8 @@ public record ReferenceFile(
                     "references-line-too-long",
                     tooLong.get().part(0, 1),
                     "line %d has %d signs, more than the %d a line may have"
-                            .formatted(tooLong.get().number(), tooLong.get().text().length(), LONGEST_LINE),
+                            .formatted(
+                                    tooLong.get().number(), tooLong.get().text().length(), LONGEST_LINE),
                     "no field of a reference is that long; this is something else, or has lost its line ends",
                     "export the references anew"));
             return Optional.empty();

@@ -87,7 +87,8 @@ class YamlSuiteTest {
     }
 
     @Test
-    @DisplayName("what the suite calls no YAML is refused at a place of the text; what is read in spite of it is listed")
+    @DisplayName(
+            "what the suite calls no YAML is refused at a place of the text; what is read in spite of it is listed")
     void faults() throws IOException {
         var read = new ArrayList<String>();
         for (var one : cases()) {
@@ -140,7 +141,8 @@ class YamlSuiteTest {
     private static boolean agrees(JsonNode one, Optional<Node> read) throws IOException {
         if (!one.has("json")) {
             // such a case has its meaning as lines of events only
-            return events(one.get("tree").asText()).equals(read.map(YamlSuiteTest::events).orElse(""));
+            return events(one.get("tree").asText())
+                    .equals(read.map(YamlSuiteTest::events).orElse(""));
         }
         var documents = documents(one.get("json").asText());
         return documents.isEmpty()
@@ -167,7 +169,8 @@ class YamlSuiteTest {
             return json.isObject()
                     && json.size() == mapping.entries().size()
                     && mapping.entries().stream()
-                            .allMatch(e -> json.has(e.key().text()) && agrees(json.get(e.key().text()), e.value()));
+                            .allMatch(e -> json.has(e.key().text())
+                                    && agrees(json.get(e.key().text()), e.value()));
         }
         if (node instanceof Node.Sequence sequence) {
             boolean same = json.isArray() && json.size() == sequence.items().size();
@@ -220,7 +223,9 @@ class YamlSuiteTest {
             out.append("-SEQ\n");
         } else {
             var text = ((Node.Scalar) node).text();
-            out.append('=').append(text.replace("\\", "\\\\").replace("\n", "\\n").replace("\t", "\\t")).append('\n');
+            out.append('=')
+                    .append(text.replace("\\", "\\\\").replace("\n", "\\n").replace("\t", "\\t"))
+                    .append('\n');
         }
     }
 }
