@@ -5,6 +5,7 @@ import comparand.flow.Outcome;
 import comparand.intake.Interview;
 import comparand.intake.Scope;
 import comparand.intake.Taken;
+import comparand.read.yaml.RecordBytes;
 import comparand.read.yaml.RecordPlaces;
 import comparand.write.whole.WholeFile;
 import comparand.write.yaml.RecordYaml;
@@ -103,7 +104,7 @@ final class AddCommand implements Callable<Integer> {
                 return false;
             }
             if (go.get()) {
-                RecordPlaces.of(DRAFT, Files.readAllBytes(draft()))
+                RecordPlaces.of(DRAFT, RecordBytes.of(draft()))
                         .fold(
                                 (kept, said) -> {
                                     interview.resume(kept.record());

@@ -10,6 +10,7 @@ import comparand.model.Library;
 import comparand.model.library.SourceRecord;
 import comparand.read.LibraryReader;
 import comparand.read.yaml.Binder;
+import comparand.read.yaml.RecordBytes;
 import comparand.read.yaml.RecordPlaces;
 import comparand.write.whole.Sha;
 import comparand.write.whole.WholeFiles;
@@ -17,7 +18,6 @@ import comparand.write.yaml.RecordEdit;
 import comparand.write.yaml.RecordYaml;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -52,7 +52,7 @@ final class RecordFiles {
             var findings = new ArrayList<Diagnostic>();
             for (var id : library.sources().keySet()) {
                 try {
-                    var bytes = Files.readAllBytes(root.resolve(file(id)));
+                    var bytes = RecordBytes.of(root.resolve(file(id)));
                     if (!Sha.of(bytes).equals(library.fingerprints().get(file(id)))) {
                         findings.add(changed(id));
                         continue;

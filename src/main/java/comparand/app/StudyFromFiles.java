@@ -40,7 +40,7 @@ final class StudyFromFiles {
 
     /** Why it cannot be written, as a sentence; empty if nothing stands in the way. */
     Optional<String> obstacle() {
-        if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+        if (!id.matches("[a-z0-9]++(?:-[a-z0-9]++)*+")) {
             return Optional.of(
                     "`%s` is no name for a study: use small letters, digits and single hyphens.".formatted(id));
         }

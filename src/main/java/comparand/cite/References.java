@@ -20,7 +20,7 @@ import java.util.stream.Stream;
  */
 public final class References {
 
-    private static final Pattern NUMBERS = Pattern.compile("\\d+(?:,\\d+)+");
+    private static final Pattern NUMBERS = Pattern.compile("\\d++(?:,\\d++)++");
     private static final String RANGE = "\u2013";
 
     private final Style style;

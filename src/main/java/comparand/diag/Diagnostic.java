@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  */
 public record Diagnostic(Severity severity, String code, Span span, String message, String why, String fix) {
 
-    private static final Pattern CODE = Pattern.compile("[a-z]+(-[a-z0-9]+)*");
+    private static final Pattern CODE = Pattern.compile("[a-z]++(?:-[a-z0-9]++)*+");
 
     /** By severity, then by file, line and column, then by code: the order in which findings are listed. */
     public static final Comparator<Diagnostic> ORDER = Comparator.comparing(Diagnostic::severity)

@@ -20,14 +20,36 @@ final class PlainText {
         return shown.length() <= LONGEST ? shown : shown.substring(0, LONGEST) + "…";
     }
 
-    /** Every control character as a dot, so that columns stay where they are; a tab as a blank. */
+    /**
+     * Every control character as a dot, so that columns stay where they are, and so every sign that turns the order of what is
+     * shown (UAX 9, 2) and every half of a pair of surrogates; a tab as a blank.
+     */
     static String signs(String text) {
-        if (text.codePoints().noneMatch(Character::isISOControl)) {
+        int at = 0;
+        while (at < text.length() && !steers(text, at)) {
+            at++;
+        }
+        if (at == text.length()) {
             return text;
         }
-        return text.codePoints()
-                .map(c -> c == '\t' ? ' ' : Character.isISOControl(c) ? '·' : c)
-                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-                .toString();
+        var out = new StringBuilder(text);
+        for (int i = at; i < out.length(); i++) {
+            if (steers(text, i)) {
+                out.setCharAt(i, text.charAt(i) == '\t' ? ' ' : '·');
+            }
+        }
+        return out.toString();
+    }
+
+    private static boolean steers(String text, int at) {
+        char c = text.charAt(at);
+        if (c < 0x2028) {
+            return Character.isISOControl(c);
+        }
+        return c <= 0x202E
+                || (c >= 0x2066 && c <= 0x2069)
+                || (Character.isHighSurrogate(c)
+                        && (at + 1 == text.length() || !Character.isLowSurrogate(text.charAt(at + 1))))
+                || (Character.isLowSurrogate(c) && (at == 0 || !Character.isHighSurrogate(text.charAt(at - 1))));
     }
 }

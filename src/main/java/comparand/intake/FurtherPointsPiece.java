@@ -13,7 +13,7 @@ import java.util.stream.Collectors;
 /** Where further people placed a mark: {@code CD 358 357.5; EF 356}, each with initials and the picture points they read. */
 record FurtherPointsPiece(String path, Slot slot, Predicate<Answers> matters) implements Piece {
 
-    private static final Pattern ONE = Pattern.compile("(\\D+?)((?:\\s+[+\\-−]?\\d[\\d.,]*)+)");
+    private static final Pattern ONE = Pattern.compile("(\\D*?[^\\d\\s])((?:\\s++[+\\-−]?\\d[\\d.,]*+)++)");
 
     @Override
     public List<Slot> slots() {

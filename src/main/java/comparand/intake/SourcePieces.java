@@ -229,7 +229,7 @@ final class SourcePieces {
 
     /** Whether a text can name a source, and its file. */
     static boolean isName(String text) {
-        return text.matches("[a-z0-9]+(-[a-z0-9]+)*");
+        return text.matches("[a-z0-9]++(?:-[a-z0-9]++)*+");
     }
 
     List<Piece> all() {

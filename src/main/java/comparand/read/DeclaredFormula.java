@@ -32,6 +32,9 @@ import java.util.Optional;
  */
 final class DeclaredFormula {
 
+    /** As many as a formula may have parts. */
+    private static final int MOST_INPUTS = 200;
+
     private final MetricRecord record;
     private final Unit unit;
     private final List<Diagnostic> findings;
@@ -46,6 +49,16 @@ final class DeclaredFormula {
 
     /** Adds the formula and its worked values to the metric, if there is one; what is wrong is added to the findings. */
     void onto(Metric.Builder card) {
+        if (record.inputs().size() > MOST_INPUTS) {
+            stop(
+                    "inputs-too-many",
+                    record.inputs().get(MOST_INPUTS).input(),
+                    "this metric has %d inputs, more than the %d a formula can use"
+                            .formatted(record.inputs().size(), MOST_INPUTS),
+                    "what no formula can use would only cost time",
+                    "take out those that the formula does not use");
+            return;
+        }
         int before = findings.size();
         record.inputs().forEach(this::input);
         if (record.formula().isEmpty()) {

@@ -19,12 +19,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Function;
 
 /** Reads a library folder: devices, sources, metrics, studies with their raw data, logs of screening, and dossiers. */
 public final class LibraryReader {
+
+    /** Names that Windows keeps for itself, with any ending (Naming Files, Paths, and Namespaces). */
+    private static final Set<String> OF_DEVICES = Set.of(
+            "con", "prn", "aux", "nul", "com1", "com2", "com3", "com4", "com5", "com6", "com7", "com8", "com9", "lpt1",
+            "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7", "lpt8", "lpt9");
 
     private final LibraryFolder folder;
     private final List<Diagnostic> findings = new ArrayList<>();
@@ -131,13 +137,20 @@ public final class LibraryReader {
                     "this record is called `%s`, and its file `%s`".formatted(id.value(), expected),
                     "one name for both keeps references findable and unique",
                     "write `%s` here, or rename the file".formatted(expected)));
-        } else if (!id.value().matches("[a-z0-9]+(-[a-z0-9]+)*")) {
+        } else if (!id.value().matches("[a-z0-9]++(?:-[a-z0-9]++)*+")) {
             findings.add(Diagnostic.stop(
                     "id-not-plain",
                     id.span(),
                     "`%s` is not a plain name".formatted(id.value()),
                     "names travel through file names, tables and addresses",
                     "use small letters, digits and single hyphens, as in `ardley-2023`"));
+        } else if (OF_DEVICES.contains(id.value())) {
+            findings.add(Diagnostic.stop(
+                    "id-not-plain",
+                    id.span(),
+                    "`%s` names a device of the machine on Windows".formatted(id.value()),
+                    "a file of this name can be neither written nor read there",
+                    "give it another name, such as `%s-1`, and its file too".formatted(id.value())));
         }
         records.put(id.value(), record);
     }

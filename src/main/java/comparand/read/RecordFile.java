@@ -3,6 +3,7 @@ package comparand.read;
 import comparand.diag.Diagnostic;
 import comparand.diag.Span;
 import comparand.read.yaml.Binder;
+import comparand.read.yaml.RecordBytes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,7 +43,7 @@ record RecordFile<T extends Record>(
     static <T extends Record> RecordFile<T> read(LibraryFolder folder, Path path, String file, Class<T> type) {
         var findings = new ArrayList<Diagnostic>();
         try {
-            var bytes = Files.readAllBytes(path);
+            var bytes = RecordBytes.of(path);
             var record = Binder.read(folder.named(file), bytes, type, findings);
             return new RecordFile<>(file, record, Optional.of(Fingerprint.of(bytes)), findings);
         } catch (IOException e) {

@@ -11,6 +11,7 @@ import comparand.model.template.PageTemplate;
 import comparand.model.template.TalkTemplate;
 import comparand.model.template.Templates;
 import comparand.read.yaml.Binder;
+import comparand.read.yaml.RecordBytes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,6 +27,9 @@ public final class TemplateReader {
 
     private static final String SHIPPED = "/comparand/templates/";
     private static final String FOLDER = "templates/";
+
+    /** Slides of a house with its pictures, or a typeface with all scripts. */
+    private static final int LARGEST = 100_000_000;
 
     private final Path folder;
     private final List<Diagnostic> findings = new ArrayList<>();
@@ -63,7 +67,7 @@ public final class TemplateReader {
             var own = folder.resolve(name + ".yaml");
             byte[] bytes;
             if (Files.isRegularFile(own)) {
-                bytes = Files.readAllBytes(own);
+                bytes = RecordBytes.of(own);
                 fingerprints.put(file, Fingerprint.of(bytes));
             } else {
                 bytes = shipped(name);
@@ -111,8 +115,18 @@ public final class TemplateReader {
                     "copy the file into the folder of the templates, and write its name alone"));
             return;
         }
+        var path = folder.resolve(name.value());
+        if (Files.isSymbolicLink(path)) {
+            findings.add(Diagnostic.stop(
+                    "template-file-elsewhere",
+                    name.span(),
+                    "`%s` is a link to a file that lies elsewhere".formatted(name.value()),
+                    "templates must be whole when they are handed on",
+                    "copy what it leads to in its place"));
+            return;
+        }
         try {
-            var bytes = Files.readAllBytes(folder.resolve(name.value()));
+            var bytes = RecordBytes.of(path, LARGEST);
             files.put(name.value(), bytes);
             fingerprints.put(FOLDER + name.value(), Fingerprint.of(bytes));
         } catch (IOException e) {

@@ -16,7 +16,7 @@ public record Name(String family, String given, String particle, String dropping
 
     /** Particles are written small before a family name with a capital. */
     private static final Pattern PARTICLE =
-            Pattern.compile("(?<particle>(?:\\p{Ll}[\\p{L}'\u2019.-]*\\s+)+)(?<family>[\\p{Lu}\\p{Lt}\\p{Lo}].*)");
+            Pattern.compile("(?<particle>(?:\\p{Ll}[\\p{L}'\u2019.-]*+\\s++)++)(?<family>[\\p{Lu}\\p{Lt}\\p{Lo}].*)");
 
     public Name {
         boolean isPerson = !family.isBlank();

@@ -12,6 +12,9 @@ import java.util.stream.Stream;
 /** Makes a table stand alone: its number and title, and below it what its brackets and abbreviations mean. */
 final class Legends {
 
+    /** Brackets around something that is not left open. */
+    private static final Pattern BRACKETED = Pattern.compile("\\[[^\\[\\]?]*+\\]");
+
     /** In the order of the alphabet. */
     private static final List<String> ABBREVIATIONS = List.of("BTPS", "CI", "DOI", "NA", "NR", "SD", "SE", "STPD");
 
@@ -40,7 +43,7 @@ final class Legends {
 
     private void brackets(Table table, List<Note> notes) {
         var cells = table.rows().stream().flatMap(List::stream).map(Cell::shown).toList();
-        if (cells.stream().anyMatch(c -> c.matches("(?s).*\\[[^\\]?]*\\].*"))) {
+        if (cells.stream().anyMatch(c -> BRACKETED.matcher(c).find())) {
             notes.add(new Note("", writing.say("ms.say.brackets")));
         }
         if (cells.stream().anyMatch(c -> c.contains("?]"))) {

@@ -54,7 +54,7 @@ public final class Words {
 
     /** The words of a language, if the tool speaks it. */
     public static Optional<Words> find(String language) {
-        return language.matches("[a-z]{2,3}(-[A-Za-z0-9]+)*")
+        return language.matches("[a-z]{2,3}(?:-[A-Za-z0-9]++)*+")
                 ? read(language).map(texts -> new Words(texts, terms()))
                 : Optional.empty();
     }

@@ -25,6 +25,9 @@ public final class CsvRows implements RowSource {
 
     private static final Pattern LINE = Pattern.compile("line (\\d+)");
 
+    /** Far more than a cell holds; without a bound, a quote that is never closed keeps the whole file in memory. */
+    private static final int LONGEST_CELL = 1 << 20;
+
     private final CsvText text;
     private final CsvPlaces places;
     private final String file;
@@ -147,6 +150,7 @@ public final class CsvRows implements RowSource {
                         .fieldSeparator(separator)
                         .skipEmptyLines(true)
                         .allowUnclosedQuote(false)
+                        .maxBufferSize(LONGEST_CELL)
                         // a row of another length is a finding of its own, with its line
                         .missingFieldStrategy(FieldMismatchStrategy.IGNORE)
                         .extraFieldStrategy(FieldMismatchStrategy.IGNORE)

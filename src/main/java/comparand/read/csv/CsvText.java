@@ -139,6 +139,7 @@ final class CsvText {
     private Span undecoded() {
         int line = 1;
         int column = 1;
+        char before = '\0';
         try (InputStream in = new BufferedInputStream(Files.newInputStream(path))) {
             var decoder = decoder();
             var bytes = ByteBuffer.allocate(16);
@@ -151,9 +152,12 @@ final class CsvText {
                 bytes.compact();
                 sign.flip();
                 while (sign.hasRemaining()) {
-                    boolean ends = sign.get() == '\n';
+                    char c = sign.get();
+                    // a line ends with LF, CR, or both, as the parser and the editors count
+                    boolean ends = c == '\r' || (c == '\n' && before != '\r');
                     line += ends ? 1 : 0;
-                    column = ends ? 1 : column + 1;
+                    column = ends || c == '\n' ? 1 : column + 1;
+                    before = c;
                 }
                 sign.clear();
             }

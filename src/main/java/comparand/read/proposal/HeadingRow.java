@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
  */
 record HeadingRow(int line, String seen) {
 
-    private static final Pattern NUMBER = Pattern.compile("[+\\-−]?\\d+([.,]\\d+)*");
+    private static final Pattern NUMBER = Pattern.compile("[+\\-−]?\\d++(?:[.,]\\d++)*+");
 
     /** A row of the table with its line. */
     record Candidate(int line, List<String> cells) {}

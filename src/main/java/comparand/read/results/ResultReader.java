@@ -2,6 +2,7 @@ package comparand.read.results;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -20,6 +21,9 @@ import java.util.Optional;
 public final class ResultReader {
 
     private static final String NAME = "results.json";
+
+    /** A run over 20 000 values writes about 60 MB. */
+    private static final int LARGEST = 200_000_000;
 
     private static final String AGAIN = "build the dossier again, and give the folder of its outputs";
 
@@ -46,7 +50,22 @@ public final class ResultReader {
                     "give a file `%s`, or the folder of outputs it lies in".formatted(NAME));
         }
         try {
+            if (Files.size(file) > LARGEST) {
+                return stop(
+                        "results-too-large",
+                        Span.startOf(file.toString()),
+                        "this file has more than the %d bytes that results of a run have".formatted(LARGEST),
+                        "it would be read for minutes, and is something else",
+                        AGAIN);
+            }
             return of(MAPPER.readTree(Files.readAllBytes(file)), file);
+        } catch (JsonMappingException e) {
+            return stop(
+                    "results-incomplete",
+                    Span.startOf(file.toString()),
+                    "these results are not as a run writes them: one breaks a rule",
+                    "what cannot be would look as if it had changed",
+                    AGAIN);
         } catch (JsonProcessingException e) {
             var at = Optional.ofNullable(e.getLocation())
                     .map(l -> new Span(file.toString(), Math.max(1, l.getLineNr()), Math.max(1, l.getColumnNr()), 1))

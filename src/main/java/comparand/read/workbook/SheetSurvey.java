@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -15,6 +17,9 @@ import org.apache.poi.ss.util.CellRangeAddress;
 final class SheetSurvey implements SheetVisitor {
 
     private static final Pattern LOOKS_LIKE_NUMBER = Pattern.compile("[+\\-−]?\\d+([.,]\\d+)?");
+
+    /** Counted from 0: XFD. */
+    private static final int LAST_COLUMN = 16_383;
 
     /** Cells of one kind: the first of them and how many there are. */
     record Met(CellAddress first, int count) {
@@ -27,7 +32,7 @@ final class SheetSurvey implements SheetVisitor {
     private final SortedMap<Integer, String> headings = new TreeMap<>();
     private final SortedMap<Integer, Met> textNumbers = new TreeMap<>();
     private final List<CellRangeAddress> merged = new ArrayList<>();
-    private final List<Integer> hiddenColumns = new ArrayList<>();
+    private final SortedSet<Integer> hiddenColumns = new TreeSet<>();
     private Optional<Met> formulas = Optional.empty();
     private Optional<Met> withoutResult = Optional.empty();
     private Optional<Met> hiddenRows = Optional.empty();
@@ -73,7 +78,7 @@ final class SheetSurvey implements SheetVisitor {
 
     @Override
     public void hiddenColumns(int first, int last) {
-        for (int c = first; c <= Math.min(last, first + 1000); c++) {
+        for (int c = Math.max(0, first); c <= Math.min(last, LAST_COLUMN); c++) {
             hiddenColumns.add(c);
         }
     }
@@ -116,7 +121,7 @@ final class SheetSurvey implements SheetVisitor {
 
     /** The hidden columns that have headings, counted from 0. */
     List<Integer> hiddenColumnsOfTable() {
-        return hiddenColumns.stream().filter(this::isInTable).sorted().toList();
+        return hiddenColumns.stream().filter(this::isInTable).toList();
     }
 
     Optional<Met> hiddenRows() {

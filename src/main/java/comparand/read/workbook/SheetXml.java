@@ -14,6 +14,17 @@ import org.xml.sax.helpers.DefaultHandler;
  */
 final class SheetXml extends DefaultHandler {
 
+    /** The largest sheet there is: 1 048 576 rows of 16 384 columns (ECMA-376 part 1, 18.18.62, as programs keep to it). */
+    private static final int MOST_ROWS = 1 << 20;
+
+    private static final int MOST_COLUMNS = 1 << 14;
+    /** The letters of the last column, XFD. */
+    private static final int LONGEST_COLUMN = 3;
+    /** The longest text a spreadsheet program stores in a cell has 32 767 signs. */
+    private static final int LONGEST_CELL = 32_767;
+    /** Every one of them is kept, and each in the table is a fault. */
+    private static final int MOST_MERGED = 65_536;
+
     private final SheetVisitor visitor;
     private final Formats formats;
     private final Texts texts;
@@ -27,6 +38,9 @@ final class SheetXml extends DefaultHandler {
     private boolean hasValue;
     private boolean inValue;
     private boolean inPhonetic;
+    private int rows;
+    private int cellsInRow;
+    private int merged;
 
     /** The texts that sheets share, by their number. */
     interface Texts {
@@ -57,11 +71,14 @@ final class SheetXml extends DefaultHandler {
         }
     }
 
-    private void start(String name, Attributes attributes) {
+    private void start(String name, Attributes attributes) throws SAXException {
         switch (name) {
             case "row" -> {
                 var number = attributes.getValue("r");
                 row = number == null ? row + 1 : Integer.parseInt(number) - 1;
+                within(row, MOST_ROWS, "row");
+                within(rows++, MOST_ROWS, "rows");
+                cellsInRow = 0;
                 hidden = isTrue(attributes.getValue("hidden"));
                 column = -1;
             }
@@ -79,16 +96,39 @@ final class SheetXml extends DefaultHandler {
                             Integer.parseInt(attributes.getValue("max")) - 1);
                 }
             }
-            case "mergeCell" -> visitor.merged(CellRangeAddress.valueOf(attributes.getValue("ref")));
+            case "mergeCell" -> {
+                within(merged++, MOST_MERGED, "merged ranges");
+                visitor.merged(range(attributes.getValue("ref")));
+            }
             default -> {
                 // formats, filters, print set-up: not data
             }
         }
     }
 
-    private void startCell(Attributes attributes) {
+    private static CellRangeAddress range(String reference) throws SAXException {
+        if (reference == null) {
+            throw new SAXException("a merged range says not which");
+        }
+        var range = CellRangeAddress.valueOf(reference);
+        within(range.getFirstRow(), MOST_ROWS, "row");
+        within(range.getLastRow(), MOST_ROWS, "row");
+        return range;
+    }
+
+    /** Refuses what no sheet has, before memory is kept for it. */
+    private static void within(int number, int most, String what) throws SAXException {
+        if (number < 0 || number >= most) {
+            throw new SAXException("no sheet has so many of these: " + what);
+        }
+    }
+
+    private void startCell(Attributes attributes) throws SAXException {
         var reference = attributes.getValue("r");
         column = reference == null ? column + 1 : column(reference);
+        within(row, MOST_ROWS, "row");
+        within(column, MOST_COLUMNS, "column");
+        within(cellsInRow++, MOST_COLUMNS, "cells in a row");
         var stated = attributes.getValue("t");
         type = stated == null ? "n" : stated;
         var number = attributes.getValue("s");
@@ -104,6 +144,9 @@ final class SheetXml extends DefaultHandler {
         while (letters < reference.length() && Character.isLetter(reference.charAt(letters))) {
             letters++;
         }
+        if (letters == 0 || letters > LONGEST_COLUMN) {
+            throw new IllegalArgumentException(reference + " is no cell");
+        }
         return CellReference.convertColStringToIndex(reference.substring(0, letters));
     }
 
@@ -112,8 +155,9 @@ final class SheetXml extends DefaultHandler {
     }
 
     @Override
-    public void characters(char[] signs, int start, int length) {
+    public void characters(char[] signs, int start, int length) throws SAXException {
         if (inValue) {
+            within(value.length() + length - 1, LONGEST_CELL, "signs in a cell");
             value.append(signs, start, length);
         }
     }
@@ -146,20 +190,28 @@ final class SheetXml extends DefaultHandler {
     private DataCell content(String stored) throws SAXException {
         try {
             return typed(stored);
-        } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+        } catch (IllegalArgumentException | IndexOutOfBoundsException | IllegalStateException e) {
             throw new SAXException("a cell does not hold what its type says", e);
         }
     }
 
     private DataCell typed(String stored) {
         return switch (type) {
-            case "s" -> DataCell.of(texts.get(Integer.parseInt(stored.strip())));
+            case "s" -> DataCell.of(shared(stored));
             case "str", "inlineStr" -> DataCell.of(stored);
             case "b" -> DataCell.of(stored.strip().equals("1") ? "TRUE" : "FALSE");
             case "e" -> new DataCell.Fault(stored.strip());
             case "d" -> DataCell.of(stored);
             default -> number(stored.strip());
         };
+    }
+
+    private String shared(String number) {
+        var text = texts.get(Integer.parseInt(number.strip()));
+        if (text.length() > LONGEST_CELL) {
+            throw new IllegalArgumentException("no cell holds so long a text");
+        }
+        return text;
     }
 
     private DataCell number(String stored) {

@@ -27,6 +27,10 @@ final class StoredNumber {
         if (Double.isInfinite(bits)) {
             throw new NumberFormatException(stored);
         }
+        // what is stored as nought is nought, however many zeros would stand before its digits
+        if (bits == 0) {
+            return BigDecimal.ZERO;
+        }
         if (written.precision() <= ALWAYS_EXACT) {
             return plain(written);
         }

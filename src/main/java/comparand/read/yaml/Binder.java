@@ -20,10 +20,10 @@ public final class Binder {
     /** What is left of "3,8 mmHg" behind its comma. */
     private static final Pattern DECIMAL = Pattern.compile("\\d+( .*)?");
 
-    private final List<Diagnostic> findings;
+    private final FileFindings findings;
     private final DecimalSign decimal;
 
-    private Binder(List<Diagnostic> findings, DecimalSign decimal) {
+    private Binder(FileFindings findings, DecimalSign decimal) {
         this.findings = findings;
         this.decimal = decimal;
     }
@@ -32,9 +32,13 @@ public final class Binder {
     public static <T extends Record> Optional<T> read(
             String file, byte[] bytes, Class<T> type, List<Diagnostic> findings) {
         return YamlTree.read(file, bytes, findings).flatMap(tree -> {
-            var binder = new Binder(findings, declaredSign(tree));
-            return binder.fields(Shape.of(type), tree, Where.record(singular(type)))
-                    .map(type::cast);
+            var binder = new Binder(new FileFindings(findings), declaredSign(tree));
+            try {
+                return binder.fields(Shape.of(type), tree, Where.record(singular(type)))
+                        .map(type::cast);
+            } catch (FileFindings.Enough e) {
+                return Optional.empty();
+            }
         });
     }
 

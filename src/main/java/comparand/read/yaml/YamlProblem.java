@@ -6,6 +6,7 @@ import java.util.List;
 import org.snakeyaml.engine.v2.exceptions.MarkedYamlEngineException;
 import org.snakeyaml.engine.v2.exceptions.ReaderException;
 import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
+import org.snakeyaml.engine.v2.scanner.StreamReader;
 
 /** What the YAML library says about a file, in words for the author of the file. */
 final class YamlProblem {
@@ -69,13 +70,13 @@ final class YamlProblem {
 
     /** A sign that YAML does not allow, such as a control character. */
     static Diagnostic of(ReaderException e, String text, String file) {
-        int at = Math.min(Math.max(0, e.getPosition()), text.length());
-        var before = text.substring(0, at);
-        int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
-        int column = 1 + before.codePointCount(before.lastIndexOf('\n') + 1, before.length());
+        int at = 0;
+        while (at < text.length() && StreamReader.isPrintable(text.codePointAt(at))) {
+            at += Character.charCount(text.codePointAt(at));
+        }
         return Diagnostic.stop(
                 CODE,
-                new Span(file, line, column, 1),
+                TextPlace.of(file, text, at),
                 "the sign U+%04X cannot stand in a text file".formatted(e.getCodePoint()),
                 WHY,
                 "delete it; it is most often left over from copying");

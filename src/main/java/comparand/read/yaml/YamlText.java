@@ -13,7 +13,7 @@ import java.util.Optional;
 /** The bytes of a file as UTF-8 text, or the finding that says why they are none. */
 final class YamlText {
 
-    static final int LARGEST_FILE = 20_000_000;
+    static final int LARGEST_FILE = RecordBytes.LARGEST;
 
     private YamlText() {}
 
@@ -22,7 +22,7 @@ final class YamlText {
             findings.add(Diagnostic.stop(
                     "file-too-large",
                     Span.startOf(file),
-                    "this file has %d bytes, more than the %d a record may have".formatted(bytes.length, LARGEST_FILE),
+                    "this file has more than the %d bytes a record may have".formatted(LARGEST_FILE),
                     "a record file is written and read by people; one of this size is something else",
                     "split it, or move raw data into a CSV or XLSX file of a study"));
             return Optional.empty();
@@ -56,11 +56,9 @@ final class YamlText {
         var text = out.toString();
         if (result.isError()) {
             int at = bytes[in.position()] & 0xFF;
-            int line = 1 + (int) text.chars().filter(c -> c == '\n').count();
-            int column = text.codePointCount(text.lastIndexOf('\n') + 1, text.length()) + 1;
             findings.add(Diagnostic.stop(
                     "file-not-utf8",
-                    new Span(file, line, column, 1),
+                    TextPlace.of(file, text, text.length()),
                     isCutOff(bytes, in.position())
                             ? "the file ends in the middle of a sign, after the byte 0x%02X".formatted(at)
                             : "the byte 0x%02X here is not UTF-8".formatted(at),

@@ -35,14 +35,21 @@ final class YamlTree {
             .setParseComments(false)
             .build();
 
+    /** A source with 20 000 values has about 600 000; each takes some 200 bytes of memory. */
+    static final int MOST_NODES = 1_000_000;
+
+    /** Eight pages: far more than any abstract, quote or note, and still short enough for every rule that looks at a text. */
+    static final int LONGEST_TEXT = 20_000;
+
     private final String file;
-    private final List<Diagnostic> findings;
+    private final FileFindings findings;
     private final Deque<Open> open = new ArrayDeque<>();
     private Optional<Node> root = Optional.empty();
     private final Map<String, String> words = new HashMap<>();
     private int documents;
+    private int nodes;
 
-    private YamlTree(String file, List<Diagnostic> findings) {
+    private YamlTree(String file, FileFindings findings) {
         this.file = file;
         this.findings = findings;
     }
@@ -50,28 +57,37 @@ final class YamlTree {
     /** The mapping a file holds; empty when a STOP was added to the findings. */
     static Optional<Node.Mapping> read(String file, byte[] bytes, List<Diagnostic> findings) {
         int before = findings.size();
-        var text = YamlText.decode(file, bytes, findings);
-        if (text.isEmpty()) {
-            return Optional.empty();
-        }
-        var tree = new YamlTree(file, findings);
-        tree.compose(text.get());
+        var root = any(file, bytes, findings);
         if (findings.size() > before) {
             return Optional.empty();
         }
-        boolean empty = tree.root.isEmpty() || (tree.root.get() instanceof Node.Scalar s && s.isEmpty());
-        if (empty || !(tree.root.get() instanceof Node.Mapping mapping)) {
+        boolean empty = root.isEmpty() || (root.get() instanceof Node.Scalar s && s.isEmpty());
+        if (empty || !(root.get() instanceof Node.Mapping mapping)) {
             findings.add(Diagnostic.stop(
                     empty ? "file-empty" : "file-not-a-record",
-                    empty ? Span.startOf(file) : tree.root.get().span(),
+                    empty ? Span.startOf(file) : root.get().span(),
                     empty
                             ? "this file holds nothing"
-                            : "this file holds " + tree.root.get().kind() + ", not a record",
+                            : "this file holds " + root.get().kind() + ", not a record",
                     "every file of a library is one record of keys and values",
                     "start from a blank record: `comparand start DIR` writes one of each kind"));
             return Optional.empty();
         }
         return Optional.of(mapping);
+    }
+
+    /** Whatever a file holds; empty when it holds nothing, or a STOP was added to the findings. */
+    static Optional<Node> any(String file, byte[] bytes, List<Diagnostic> findings) {
+        return YamlText.decode(file, bytes, findings).flatMap(text -> {
+            var own = new FileFindings(findings);
+            var tree = new YamlTree(file, own);
+            try {
+                tree.compose(text);
+            } catch (FileFindings.Enough e) {
+                return Optional.empty();
+            }
+            return own.isEmpty() ? tree.root : Optional.empty();
+        });
     }
 
     private void compose(String text) {
@@ -122,7 +138,9 @@ final class YamlTree {
                         "write the value out where it belongs");
                 place(new Node.Scalar("", span(event), span(event)));
             }
-            case Scalar -> scalar((ScalarEvent) event);
+            case Scalar -> {
+                return scalar((ScalarEvent) event);
+            }
             case SequenceStart -> {
                 tag(((SequenceStartEvent) event).getTag(), event);
                 return push(new Open(span(event), false));
@@ -149,16 +167,52 @@ final class YamlTree {
             return false;
         }
         open.push(next);
-        return true;
+        return isCounted(next.span);
     }
 
-    private void scalar(ScalarEvent event) {
+    private boolean scalar(ScalarEvent event) {
         tag(event.getTag(), event);
         var span = span(event);
-        boolean quoted = event.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
-                || event.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
-        place(new Node.Scalar(
-                kept(event.getValue()), span, quoted ? span.part(1, Math.max(1, span.length() - 2)) : span));
+        var text = kept(event.getValue());
+        boolean escaped = event.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED;
+        boolean quoted = escaped || event.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
+        place(new Node.Scalar(text, span, quoted ? span.part(1, Math.max(1, span.length() - 2)) : span));
+        if (text.length() > LONGEST_TEXT) {
+            refuse(
+                    "yaml-text-too-long",
+                    span,
+                    "this text has %d signs, more than the %d a text may have".formatted(text.length(), LONGEST_TEXT),
+                    "shorten it; what is that long belongs into a file of its own");
+        }
+        if (escaped) {
+            TextSigns.unprintable(text)
+                    .ifPresent(at -> refuse(
+                            "text-sign-unprintable",
+                            span,
+                            "this text holds the sign U+%04X, which nobody sees".formatted((int) text.charAt(at)),
+                            "take the escape out that stands for it"));
+        }
+        TextSigns.turning(text)
+                .ifPresent(at -> refuse(
+                        "text-turned",
+                        span,
+                        "this text holds the sign U+%04X, which turns the order of what is shown behind it"
+                                .formatted((int) text.charAt(at)),
+                        "delete the sign; it cannot be seen, so type the text anew if need be"));
+        return isCounted(span);
+    }
+
+    /** False when the file holds more than can be a record. */
+    private boolean isCounted(Span span) {
+        if (++nodes <= MOST_NODES) {
+            return true;
+        }
+        refuse(
+                "yaml-too-many",
+                span,
+                "this file holds more than %d keys and values".formatted(MOST_NODES),
+                "split it into several records, or move raw data into a CSV or XLSX file of a study");
+        return false;
     }
 
     /** Short words stand in a file again and again; each is kept once, or a large library would not fit into memory. */

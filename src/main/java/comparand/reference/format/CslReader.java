@@ -1,8 +1,10 @@
 package comparand.reference.format;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import comparand.diag.Diagnostic;
@@ -27,7 +29,12 @@ import java.util.Set;
 final class CslReader {
 
     static final String AS_JSON = ":json";
-    static final JsonMapper JSON = JsonMapper.builder().build();
+    static final JsonMapper JSON = JsonMapper.builder(JsonFactory.builder()
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxStringLength(ReferenceFile.LONGEST_LINE)
+                            .build())
+                    .build())
+            .build();
 
     /** Abstracts belong to their publishers; the others are the bookkeeping of registration agencies (from memory). */
     private static final Set<String> NOT_KEPT = Set.of(

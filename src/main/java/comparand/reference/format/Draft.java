@@ -20,6 +20,9 @@ import java.util.Optional;
 /** A reference while its fields are gathered. */
 final class Draft {
 
+    /** As long as a text of a record may be, and far longer than any abstract. */
+    private static final int LONGEST = 20_000;
+
     private final ReferenceFormat format;
     private final Span at;
     private final List<Diagnostic> findings;
@@ -47,15 +50,46 @@ final class Draft {
     }
 
     void title(String text) {
-        title = Plain.text(text);
+        title = fitting(text);
     }
 
     void author(Name name) {
-        authors.add(name);
+        named(name, authors);
     }
 
     void editor(Name name) {
-        editors.add(name);
+        named(name, editors);
+    }
+
+    private void named(Name name, List<Name> names) {
+        int length =
+                name.family().length() + name.given().length() + name.literal().length();
+        if (length <= LONGEST) {
+            names.add(name);
+        } else {
+            cut(length, "it was left out, for no name is that long");
+        }
+    }
+
+    /** Fit for a record, and no longer than a record allows. */
+    private String fitting(String text) {
+        var plain = Plain.text(text);
+        if (plain.length() <= LONGEST) {
+            return plain;
+        }
+        cut(plain.length(), "it was cut there, and what stood behind is not in the record");
+        return plain.substring(0, Character.isHighSurrogate(plain.charAt(LONGEST - 1)) ? LONGEST - 1 : LONGEST)
+                .strip();
+    }
+
+    private void cut(int length, String what) {
+        note(
+                "field-too-long",
+                at,
+                "a field of the reference that begins here has %d signs, more than the %d a record may hold"
+                        .formatted(length, LONGEST),
+                what,
+                "look at it in the file, and shorten it");
     }
 
     void issued(PartialDate date) {
@@ -79,7 +113,7 @@ final class Draft {
     }
 
     void keep(String tag, String text) {
-        var plain = Plain.text(text);
+        var plain = fitting(text);
         if (!plain.isEmpty()) {
             kept.computeIfAbsent(tag, t -> new ArrayList<>()).add(plain);
         }
@@ -87,7 +121,7 @@ final class Draft {
 
     /** The field, if it says something. */
     void set(Field field, String text) {
-        var plain = Plain.text(text);
+        var plain = fitting(text);
         if (!plain.isEmpty()) {
             fields.put(field, plain);
         }

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 final class MedlineName {
 
     private static final String SUFFIX = "(?:Jr\\.?|Sr\\.?|2nd|3rd|4th|5th|II|III|IV)";
-    private static final Pattern FULL = Pattern.compile("(?<given>.*?)(?:\\s+(?<suffix>" + SUFFIX + "))?");
+    private static final Pattern FULL = Pattern.compile("(?<given>.*?)(?:(?<!\\s)\\s++(?<suffix>" + SUFFIX + "))?");
     private static final Pattern BRIEF =
             Pattern.compile("(?<family>.+?) (?<initials>\\p{Lu}{1,4})(?:\\s+(?<suffix>" + SUFFIX + "))?");
 

@@ -21,6 +21,9 @@ public record ReferenceFile(
         List<Found> references,
         List<String> lines) {
 
+    /** The authors of a paper by some ten thousand fit into it. */
+    static final int LONGEST_LINE = 200_000;
+
     public ReferenceFile {
         references = List.copyOf(references);
         lines = List.copyOf(lines);
@@ -49,13 +52,31 @@ public record ReferenceFile(
                     "export the references in one of these formats"));
             return Optional.empty();
         }
-        var references = format.get().read(file, encoded.text(), findings);
+        var lines = Lines.of(file, encoded.text());
+        // JSON may stand in one line; the length of its texts is bounded where they are read
+        var tooLong = format.get() == ReferenceFormat.CSL_JSON
+                ? Optional.<Line>empty()
+                : lines.stream().filter(l -> l.text().length() > LONGEST_LINE).findFirst();
+        if (tooLong.isPresent()) {
+            findings.add(Diagnostic.stop(
+                    "references-line-too-long",
+                    tooLong.get().part(0, 1),
+                    "line %d has %d signs, more than the %d a line may have"
+                            .formatted(
+                                    tooLong.get().number(), tooLong.get().text().length(), LONGEST_LINE),
+                    "no field of a reference is that long; this is something else, or has lost its line ends",
+                    "export the references anew"));
+            return Optional.empty();
+        }
+        var first = new FirstFindings(findings);
+        var references = format.get().read(file, encoded.text(), first);
+        first.end(file);
         return Optional.of(new ReferenceFile(
                 file,
                 format.get(),
                 encoded.encoding(),
                 encoded.sample(),
                 references,
-                Lines.of(file, encoded.text()).stream().map(Line::text).toList()));
+                lines.stream().map(Line::text).toList()));
     }
 }

@@ -17,6 +17,13 @@ final class NotesSetter {
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("the notes of a slide have no place for text"));
         body.clearText();
+        // the library copies fields of its own notes into them as runs with a field's attributes, which no schema
+        // allows
+        for (var copied : notes.getPlaceholders()) {
+            if (copied.getTextType() != Placeholder.BODY && copied.getTextType() != Placeholder.SLIDE_IMAGE) {
+                notes.removeShape(copied);
+            }
+        }
         for (var part : parts) {
             paragraph(body, part.heading(), true, text);
             part.lines().forEach(line -> paragraph(body, line, false, text));

@@ -17,7 +17,7 @@ final class CellContent {
                 return () -> {
                     target.setCellValue(
                             words.marks().isEmpty() ? words.text() : words.text() + " (" + words.marks() + ")");
-                    target.setCellStyle(styles.words(align, words));
+                    target.setCellStyle(styles.words(align, words.weight()));
                 };
             }
 

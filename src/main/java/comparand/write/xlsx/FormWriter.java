@@ -41,6 +41,7 @@ public final class FormWriter {
         var writer = new FormWriter();
         try (var workbook = writer.workbook) {
             writer.book(form);
+            new QuotedTexts(workbook).mark();
             FileProperties.set(workbook, form.edition());
             Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
         }

@@ -25,9 +25,6 @@ final class Styles {
     private static final byte[] BAND = {(byte) 0xE6, (byte) 0xE6, (byte) 0xEC};
     private static final byte[] RULE = {(byte) 0xC4, (byte) 0xC4, (byte) 0xCE};
 
-    /** What a spreadsheet program takes for the beginning of a formula. */
-    private static final String FORMULA_SIGNS = "=+-@\t\r";
-
     private final XSSFWorkbook workbook;
     private final XSSFFont plain;
     private final XSSFFont strong;
@@ -83,17 +80,6 @@ final class Styles {
     XSSFCellStyle words(Align align, Cell.Words.Weight weight) {
         return made.computeIfAbsent(
                 "words " + align + weight, k -> body(align, weight == Cell.Words.Weight.STRONG ? strong : plain));
-    }
-
-    /** A text that begins like a formula stays a text also when somebody edits its cell. */
-    XSSFCellStyle words(Align align, Cell.Words words) {
-        return !words.text().isEmpty() && FORMULA_SIGNS.indexOf(words.text().charAt(0)) >= 0
-                ? made.computeIfAbsent("quoted " + align + words.weight(), k -> {
-                    var style = body(align, words.weight() == Cell.Words.Weight.STRONG ? strong : plain);
-                    style.setQuotePrefixed(true);
-                    return style;
-                })
-                : words(align, words.weight());
     }
 
     /** For what a formula gives: a number with so many decimals, or words. */

@@ -10,8 +10,10 @@ import comparand.write.DocumentWriter;
 import comparand.write.office.FileProperties;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.function.Consumer;
 import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.PrintSetup;
+import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -47,6 +49,7 @@ public final class WorkbookWriter implements DocumentWriter {
                 sheet(workbook, styles, formulas, streamed, document.edition(), section);
             }
             formulas.set();
+            new QuotedTexts(workbook).mark();
             FileProperties.set(workbook, document.edition());
             // the library would put the clock into every entry of the archive
             Reproducibility.runWithSourceDateEpoch(() -> streamed.write(out));
@@ -65,7 +68,8 @@ public final class WorkbookWriter implements DocumentWriter {
             if (StreamedRows.isFor(table)) {
                 layOut(sheet, formulas, table, 0);
                 register(sheet, table, 0, table.rows().size());
-                streamed.add(sheet, rows -> rows(rows, styles, formulas, table, 0));
+                var quoted = new QuotedTexts(workbook);
+                streamed.add(sheet, rows -> rows(rows, styles, formulas, table, 0, quoted::mark));
             } else {
                 table(sheet, styles, formulas, table, 0);
             }
@@ -147,7 +151,7 @@ public final class WorkbookWriter implements DocumentWriter {
     /** Returns the row behind the table and its notes. */
     private static int table(XSSFSheet sheet, Styles styles, Formulas formulas, Table table, int top) {
         layOut(sheet, formulas, table, top);
-        int end = rows(sheet, styles, formulas, table, top);
+        int end = rows(sheet, styles, formulas, table, top, row -> {});
         register(sheet, table, top, top + table.rows().size());
         return end;
     }
@@ -165,8 +169,13 @@ public final class WorkbookWriter implements DocumentWriter {
         }
     }
 
-    /** Its headings, rows and notes; returns the row behind them. */
-    private static int rows(Sheet sheet, Styles styles, Formulas formulas, Table table, int top) {
+    /**
+     * Its headings, rows and notes; returns the row behind them.
+     *
+     * @param finished is given each row as soon as nothing more comes into it
+     */
+    private static int rows(
+            Sheet sheet, Styles styles, Formulas formulas, Table table, int top, Consumer<Row> finished) {
         var heading = sheet.createRow(top);
         int tallest = 1;
         for (int c = 0; c < table.columns().size(); c++) {
@@ -191,6 +200,7 @@ public final class WorkbookWriter implements DocumentWriter {
                                 row.get(c).shown(), table.columns().get(c).width()));
             }
             line.setHeightInPoints(RowHeight.of(lines));
+            finished.accept(line);
         }
         for (var note : table.notes()) {
             r = text(sheet, styles, note.mark() + "  " + note.text(), r + 1, Cell.Words.Weight.PLAIN) - 1;

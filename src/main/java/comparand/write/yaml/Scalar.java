@@ -12,7 +12,7 @@ final class Scalar {
 
     /** Letters, digits and the signs of quantities, behind a sign that opens nothing in YAML. */
     private static final Pattern PLAIN = Pattern.compile(
-            "[\\p{L}\\p{N}.+≥≤<°µ±/(]([\\p{L}\\p{N}.+°µ²³±·≥≤<>/()%;=^_ -]|:(?=[^ ]))*|-[\\p{N}.]([\\p{L}\\p{N}.°µ²³/()% -])*");
+            "[\\p{L}\\p{N}.+≥≤<°µ±/(](?:[\\p{L}\\p{N}.+°µ²³±·≥≤<>/()%;=^_ -]|:(?=[^ ]))*+|-[\\p{N}.][\\p{L}\\p{N}.°µ²³/()% -]*+");
 
     private static final Set<String> NOT_TEXT =
             Set.of("null", "Null", "NULL", "true", "True", "TRUE", "false", "False", "FALSE", "<<");

@@ -3,10 +3,10 @@ const Csv = (() => {
   'use strict';
 
   const MARK = '\ufeff';
-  const COMPUTED = /^[=+\-@\t\r\n]/;
+  const COMPUTED = /^[=+\-@\t\r\n\uff1d\uff0b\uff0d\uff20]/;
   const NUMBER = /^[+-]?\d+(?:[.,]\d+)?$/;
 
-  /** What a spreadsheet would take for a formula gets an apostrophe; a plain number is none. */
+  /** What a spreadsheet would take for a formula, also by its wide signs, gets an apostrophe; a plain number is none. */
   const harmless = text => (COMPUTED.test(text) && !NUMBER.test(text) ? "'" + text : text);
 
   function field(text) {
