@@ -25,13 +25,15 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
  * packaged. It stops the build where a jar or a resource is not accounted for, or a licence is not among those
  * allowed.
  *
- * <p>Arguments: the project's folder, the packaged tool's folder (with {@code lib}), the folder of its classes, the bill of
- * materials as gathered from the libraries (JSON).
+ * <p>Arguments: the project's folder, the packaged tool's folder (with {@code lib}), the folder of its classes. The bill of
+ * the libraries is {@code src/main/licences/libraries.json}, as {@code mvn cyclonedx:makeBom} gathered it.
  */
 final class Notices {
 
     private static final Pattern LEGAL =
             Pattern.compile("(META-INF/)?[^/]*(licen[cs]e|notice|copying|copyright)[^/]*", Pattern.CASE_INSENSITIVE);
+
+    private static final String GATHER = ": run `mvn cyclonedx:makeBom` and look at what changed";
 
     private final Path root;
     private final Path app;
@@ -51,7 +53,7 @@ final class Notices {
 
     public static void main(String[] arguments) throws Exception {
         var notices = new Notices(Path.of(arguments[0]), Path.of(arguments[1]), Path.of(arguments[2]));
-        var bill = (ObjectNode) new ObjectMapper().readTree(Path.of(arguments[3]).toFile());
+        var bill = (ObjectNode) new ObjectMapper().readTree(notices.place("libraries.json").toFile());
         notices.libraries((ArrayNode) bill.get("components"));
         notices.parts((ArrayNode) bill.get("components"), bill);
         notices.write(bill);
@@ -69,9 +71,9 @@ final class Notices {
             var name = library.get("name").asText();
             var version = library.get("version").asText();
             var jar = name + "-" + version + ".jar";
-            require(jars.remove(jar), jar + " stands in the bill of materials and not in lib");
+            require(jars.remove(jar), jar + " stands in the bill of materials and not in lib" + GATHER);
             var bytes = Files.readAllBytes(app.resolve("lib").resolve(jar));
-            require(Bill.sha256(bytes).equals(Bill.hash(library)), jar + " is not the file the bill of materials tells of");
+            require(Bill.sha256(bytes).equals(Bill.hash(library)), jar + " is not the file the bill of materials tells of" + GATHER);
             var more = known.containsKey(name) ? map(known, name) : Map.of();
             var licence = more.containsKey("licence") ? text(more, "licence") : Bill.declared(library);
             Bill.license(library, allowed(licence, name));
@@ -84,7 +86,7 @@ final class Notices {
                     jar + " brings no text of its licence: give one in parts.yaml");
             entries.add(new Entry(name, version, licence, Bill.home(library), "", "", List.of("lib/" + jar), texts));
         }
-        require(jars.isEmpty(), "not in the bill of materials: " + jars);
+        require(jars.isEmpty(), "not in the bill of materials: " + jars + GATHER);
     }
 
     private void parts(ArrayNode components, ObjectNode bill) throws Exception {

@@ -1,6 +1,6 @@
 #!/bin/sh
 # Compiles and runs Notices.java with the libraries of the packaged tool.
-# Arguments: the folder of the application (bin, lib), the folder of its classes, the libraries' bill of materials (JSON).
+# Arguments: the folder of the application (bin, lib), the folder of its classes.
 set -eu
 
 compiled=$(mktemp -d)
