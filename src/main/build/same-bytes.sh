@@ -9,7 +9,8 @@ work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 
 built() { # folder, umask, time zone, language; then options for Maven
-    folder=$work/$1
+    name=$1
+    folder=$work/$name
     mask=$2
     zone=$3
     language=$4
@@ -27,7 +28,7 @@ built() { # folder, umask, time zone, language; then options for Maven
         if [ -d comparand/manual ]; then
             find comparand/manual -type f | LC_ALL=C sort | xargs sha256sum
         fi
-    ) >"$work/$1.sums"
+    ) >"$work/$name.sums"
 }
 
 built one 022 UTC C.UTF-8 "$@"
