@@ -79,7 +79,7 @@ final class Notices {
             Bill.license(library, allowed(licence, name));
             var texts = textsOf(app.resolve("lib").resolve(jar));
             for (var extra : list(more, "texts")) {
-                texts.put(Path.of(extra).getFileName().toString(), Files.readAllBytes(place(extra)));
+                texts.put(nameOf(extra), Files.readAllBytes(place(extra)));
             }
             require(
                     texts.keySet().stream().anyMatch(t -> !t.toLowerCase().contains("notice")),
@@ -107,7 +107,7 @@ final class Notices {
             var licence = allowed(text(part, "licence"), name);
             var texts = new TreeMap<String, byte[]>();
             for (var file : list(part, "texts")) {
-                texts.put(Path.of(file).getFileName().toString(), Files.readAllBytes(place(file)));
+                texts.put(nameOf(file), Files.readAllBytes(place(file)));
             }
             var home = part.containsKey("home") ? text(part, "home") : "";
             var entry = new Entry(
@@ -195,6 +195,11 @@ final class Notices {
         return file.equals("LICENSE")
                 ? root.resolve(file)
                 : file.startsWith("comparand/") ? classes.resolve(file) : root.resolve("src/main/licences").resolve(file);
+    }
+
+    /** The name of a text; a jar may have a file of its own by the name of ours. */
+    private static String nameOf(String file) {
+        return file.equals("LICENSE") ? "Apache-2.0.txt" : Path.of(file).getFileName().toString();
     }
 
     private String allowed(String licence, String of) {

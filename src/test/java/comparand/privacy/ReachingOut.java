@@ -1,5 +1,7 @@
 package comparand.privacy;
 
+import static java.util.Objects.requireNonNull;
+
 import comparand.app.CommandLineUse;
 import java.io.IOException;
 import java.io.InputStream;
@@ -35,7 +37,7 @@ final class ReachingOut {
     static Map<String, Callable<?>> ways() {
         var ways = new LinkedHashMap<String, Callable<?>>();
         var here = InetAddress.getLoopbackAddress();
-        ways.put("name", () -> InetAddress.getByName("name.invalid"));
+        ways.put("name", () -> InetAddress.getAllByName("name.invalid"));
         ways.put("socket", () -> {
             try (var socket = new Socket(here, DISCARD)) {
                 return socket.getPort();
@@ -81,9 +83,9 @@ final class ReachingOut {
         try {
             if (arguments[0].equals("begun")) {
                 CommandLineUse.offline();
-                ways().get("name").call();
+                requireNonNull(ways().get("name")).call();
             } else {
-                ways().get(arguments[0]).call();
+                requireNonNull(ways().get(arguments[0])).call();
             }
         } catch (IOException | SecurityException e) {
             System.out.println(e.getMessage());

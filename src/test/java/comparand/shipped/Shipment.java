@@ -25,7 +25,24 @@ final class Shipment {
     private Shipment() {}
 
     /** A file of an archive: its bytes, and its rights as Unix writes them. */
-    record Packed(byte[] bytes, int mode) {
+    static final class Packed {
+
+        private final byte[] bytes;
+        private final int mode;
+
+        Packed(byte[] bytes, int mode) {
+            this.bytes = bytes;
+            this.mode = mode;
+        }
+
+        byte[] bytes() {
+            return bytes;
+        }
+
+        int mode() {
+            return mode;
+        }
+
         boolean isExecutable() {
             return (mode & 0111) != 0;
         }
