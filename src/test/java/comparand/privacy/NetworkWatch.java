@@ -97,9 +97,8 @@ public final class NetworkWatch extends SecurityManager {
     /** The nearest code that is not Java's own. */
     private static String caller() {
         return StackWalker.getInstance()
-                .walk(frames -> frames.filter(f ->
-                                !f.getClassName().matches("(java|jdk|sun|javax|com\\.sun)\\..*")
-                                        && !f.getClassName().equals(NetworkWatch.class.getName()))
+                .walk(frames -> frames.filter(f -> !f.getClassName().matches("(java|jdk|sun|javax|com\\.sun)\\..*")
+                                && !f.getClassName().equals(NetworkWatch.class.getName()))
                         .limit(3)
                         .map(Object::toString)
                         .toList())
@@ -108,7 +107,8 @@ public final class NetworkWatch extends SecurityManager {
 
     private void refuse(String what) {
         try {
-            Files.writeString(notes, what + " from " + caller() + "\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+            Files.writeString(
+                    notes, what + " from " + caller() + "\n", StandardOpenOption.CREATE, StandardOpenOption.APPEND);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

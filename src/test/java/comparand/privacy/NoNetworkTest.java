@@ -21,8 +21,7 @@ class NoNetworkTest {
     void noCommandReachesOut() throws Exception {
         var library = LibraryCopy.of(Path.of("evidence"), folder.resolve("library"));
 
-        var watched =
-                WatchedJava.run(folder, EveryCommand.class, List.of(library.toString(), folder.toString()));
+        var watched = WatchedJava.run(folder, EveryCommand.class, List.of(library.toString(), folder.toString()));
 
         assertThat(watched.noted()).isEmpty();
         assertThat(watched.said().lines().filter(l -> l.startsWith("did ")))

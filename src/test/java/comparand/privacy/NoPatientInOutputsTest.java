@@ -72,7 +72,8 @@ class NoPatientInOutputsTest {
         assertThat(each(outputs)).isNotEmpty();
         assertThat(naming(outputs)).isEmpty();
         // the search would find them: it reads each kind of output, and finds the marks where they are
-        assertThat(Stream.of(".pdf!pages", ".pdf!strings", ".docx!", ".pptx!", ".xlsx!", ".html", ".json", ".svg", ".txt"))
+        assertThat(Stream.of(
+                        ".pdf!pages", ".pdf!strings", ".docx!", ".pptx!", ".xlsx!", ".html", ".json", ".svg", ".txt"))
                 .allSatisfy(kind -> assertThat(outputs)
                         .anySatisfy((name, text) -> assertThat(name + text).contains(kind, "Mirrowen")));
         assertThat(outputs).anySatisfy((name, text) -> assertThat(name).matches(".*pptx!.*xlsx!.*"));
@@ -93,7 +94,8 @@ class NoPatientInOutputsTest {
         try {
             var results = new ObjectMapper().readTree(texts.get("small-oxygenators/results.json"));
             return Built.all(results.get("comparands")).stream()
-                    .filter(c -> c.at("/sizes").has("cases") && c.at("/summary/each").size() > 0)
+                    .filter(c ->
+                            c.at("/sizes").has("cases") && c.at("/summary/each").size() > 0)
                     .map(c -> c.get("id").asText())
                     .toList();
         } catch (IOException e) {

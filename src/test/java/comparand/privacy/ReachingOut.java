@@ -69,11 +69,19 @@ final class ReachingOut {
                 return in.read();
             }
         });
-        ways.put("client", () -> HttpClient.newHttpClient()
-                .send(HttpRequest.newBuilder(URI.create("http://127.0.0.1:9/")).build(), BodyHandlers.discarding()));
-        ways.put("doctype", () -> DocumentBuilderFactory.newInstance()
-                .newDocumentBuilder()
-                .parse(new InputSource(new StringReader("<!DOCTYPE a SYSTEM 'http://127.0.0.1:9/a.dtd'><a/>"))));
+        ways.put(
+                "client",
+                () -> HttpClient.newHttpClient()
+                        .send(
+                                HttpRequest.newBuilder(URI.create("http://127.0.0.1:9/"))
+                                        .build(),
+                                BodyHandlers.discarding()));
+        ways.put(
+                "doctype",
+                () -> DocumentBuilderFactory.newInstance()
+                        .newDocumentBuilder()
+                        .parse(new InputSource(
+                                new StringReader("<!DOCTYPE a SYSTEM 'http://127.0.0.1:9/a.dtd'><a/>"))));
         ways.put("program", () -> new ProcessBuilder("true").start());
         return ways;
     }

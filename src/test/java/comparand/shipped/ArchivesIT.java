@@ -58,7 +58,11 @@ class ArchivesIT {
         var environment = new TreeMap<>(ON_ONE_DAY);
         environment.put("PATH", System.getenv("PATH"));
         environment.put("JAVA_HOME", System.getProperty("java.home"));
-        here = built(shared, environment, List.of(Shipment.APP.resolve("bin/comparand").toString()), Path.of(DOSSIER));
+        here = built(
+                shared,
+                environment,
+                List.of(Shipment.APP.resolve("bin/comparand").toString()),
+                Path.of(DOSSIER));
         assertThat(here).hasSizeGreaterThan(20);
     }
 

@@ -35,8 +35,8 @@ class BillOfMaterialsIT {
     private static final Path XML = Shipment.APP.resolve("sbom/comparand.cdx.xml");
 
     /** What may be shipped: licences that let others use, change and hand on. */
-    private static final Set<String> ALLOWED = Set.of(
-            "Apache-2.0", "MIT", "BSD-3-Clause", "MPL-2.0 OR LGPL-2.1-or-later", "OFL-1.1", "CC-BY-SA-3.0");
+    private static final Set<String> ALLOWED =
+            Set.of("Apache-2.0", "MIT", "BSD-3-Clause", "MPL-2.0 OR LGPL-2.1-or-later", "OFL-1.1", "CC-BY-SA-3.0");
 
     /** Words that each licence has in its text. */
     private static final Map<String, String> WORDS = Map.of(
@@ -48,7 +48,8 @@ class BillOfMaterialsIT {
             "CC-BY-SA-3.0", "ShareAlike");
 
     private static JsonNode bill() throws IOException {
-        return new ObjectMapper().readTree(Shipment.APP.resolve("sbom/comparand.cdx.json").toFile());
+        return new ObjectMapper()
+                .readTree(Shipment.APP.resolve("sbom/comparand.cdx.json").toFile());
     }
 
     @Test
@@ -71,14 +72,16 @@ class BillOfMaterialsIT {
         assertThat(listed).hasSizeGreaterThan(30).isEqualTo(jars);
         assertThat(bill().at("/metadata/component/name").asText()).isEqualTo("comparand");
         assertThat(bill().at("/metadata/component/version").asText()).isEqualTo(Shipment.VERSION);
-        assertThat(bill().has("serialNumber") || bill().at("/metadata").has("timestamp")).isFalse();
+        assertThat(bill().has("serialNumber") || bill().at("/metadata").has("timestamp"))
+                .isFalse();
     }
 
     @Test
     void everyResourceOfTheToolIsListedWithItsFingerprint() throws Exception {
         var listed = new TreeMap<String, String>();
         for (var part : Built.all(bill().get("components"))) {
-            Built.all(part.path("components")).forEach(f -> listed.put(f.get("name").asText(), hash(f)));
+            Built.all(part.path("components"))
+                    .forEach(f -> listed.put(f.get("name").asText(), hash(f)));
         }
         var held = new TreeMap<String, String>();
         try (var jar = new JarFile(LIB.resolve("comparand.jar").toFile())) {
@@ -113,9 +116,7 @@ class BillOfMaterialsIT {
                     all.append(Files.readString(file, StandardCharsets.ISO_8859_1));
                 }
             }
-            assertThat(all.toString().replaceAll("\\s+", " "))
-                    .as(name)
-                    .contains(requireNonNull(WORDS.get(licence)));
+            assertThat(all.toString().replaceAll("\\s+", " ")).as(name).contains(requireNonNull(WORDS.get(licence)));
         }
     }
 
@@ -128,7 +129,8 @@ class BillOfMaterialsIT {
             try (Stream<Path> jars = Files.list(LIB)) {
                 for (var path : jars.filter(f -> f.toString().endsWith(".jar")).toList()) {
                     try (var jar = new JarFile(path.toFile())) {
-                        for (var entry : jar.stream().filter(e -> !e.isDirectory()).toList()) {
+                        for (var entry :
+                                jar.stream().filter(e -> !e.isDirectory()).toList()) {
                             var name = entry.getName();
                             if (name.endsWith(".class") && !name.endsWith("module-info.class")) {
                                 assertThat(own).contains(name);
@@ -144,8 +146,10 @@ class BillOfMaterialsIT {
             for (var service : services.entrySet()) {
                 assertThat(providers(one, service.getKey())).isEqualTo(service.getValue());
             }
-            assertThat(one.getManifest().getMainAttributes().getValue("Multi-Release")).isEqualTo("true");
-            assertThat(one.getManifest().getMainAttributes().getValue("Class-Path")).isNull();
+            assertThat(one.getManifest().getMainAttributes().getValue("Multi-Release"))
+                    .isEqualTo("true");
+            assertThat(one.getManifest().getMainAttributes().getValue("Class-Path"))
+                    .isNull();
         }
         try (Stream<Path> texts = Files.walk(Shipment.APP.resolve("licences"))) {
             assertThat(texts.filter(Files::isRegularFile))
@@ -195,13 +199,18 @@ class BillOfMaterialsIT {
     private static Set<String> providers(JarFile jar, String service) throws IOException {
         var text = new String(jar.getInputStream(jar.getEntry(service)).readAllBytes(), StandardCharsets.UTF_8);
         var providers = new TreeSet<String>();
-        text.lines().map(l -> l.replaceFirst("#.*", "").strip()).filter(l -> !l.isEmpty()).forEach(providers::add);
+        text.lines()
+                .map(l -> l.replaceFirst("#.*", "").strip())
+                .filter(l -> !l.isEmpty())
+                .forEach(providers::add);
         return providers;
     }
 
     private static String licence(JsonNode component) {
         var one = component.at("/licenses/0");
-        return one.has("expression") ? one.get("expression").asText() : one.at("/license/id").asText();
+        return one.has("expression")
+                ? one.get("expression").asText()
+                : one.at("/license/id").asText();
     }
 
     private static String hash(JsonNode component) {

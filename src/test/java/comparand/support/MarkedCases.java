@@ -27,8 +27,18 @@ public final class MarkedCases {
     public static final String WHO = "Zqwho";
 
     private static final Set<String> NAMING = Set.of(
-            "case", "day", "age_months", "remark", "Fall", "Tag", "Alter_Monate", "Bemerkung", "Case No", "Day",
-            "Age (months)", "Remark");
+            "case",
+            "day",
+            "age_months",
+            "remark",
+            "Fall",
+            "Tag",
+            "Alter_Monate",
+            "Bemerkung",
+            "Case No",
+            "Day",
+            "Age (months)",
+            "Remark");
     private static final Set<String> WRITTEN_AS_IS =
             Set.of("sample", "minute", "Probe", "Minute", "Sample", "Min on bypass", "FiO2", "SaO2", "SvO2");
 
@@ -137,7 +147,8 @@ public final class MarkedCases {
             if (NAMING.contains(heading)) {
                 cell.setCellValue(heading.equals("Remark") ? WHO + " left early" : WHO + text);
             } else if (cell.getCellType() == CellType.NUMERIC && !WRITTEN_AS_IS.contains(heading)) {
-                cell.setCellValue(Double.parseDouble(mark(BigDecimal.valueOf(cell.getNumericCellValue()).toPlainString())));
+                cell.setCellValue(Double.parseDouble(
+                        mark(BigDecimal.valueOf(cell.getNumericCellValue()).toPlainString())));
             }
         }
     }

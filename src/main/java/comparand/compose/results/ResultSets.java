@@ -75,10 +75,7 @@ public final class ResultSets {
                 new WeightResults(run).of(),
                 new ChangeResults(run).of(),
                 RequestResults.of(run),
-                findings.stream()
-                        .sorted(Diagnostic.ORDER)
-                        .map(this::finding)
-                        .toList(),
+                findings.stream().sorted(Diagnostic.ORDER).map(this::finding).toList(),
                 run.words().cautions(),
                 new Counts(run).all(),
                 new Limitations(run).all());
