@@ -72,6 +72,7 @@ final class Main implements Runnable {
     }
 
     public static void main(String[] args) {
+        Offline.begin();
         var out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
         var err = new PrintStream(System.err, true, StandardCharsets.UTF_8);
         int code = run(args, System.in, out, err, today(System.getenv()));

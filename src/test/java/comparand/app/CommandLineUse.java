@@ -16,6 +16,11 @@ public final class CommandLineUse {
     /** What a command gave back. */
     public record Run(int code, String out, String err) {}
 
+    /** What the program does before it runs a command, once for this Java. */
+    public static void offline() {
+        Offline.begin();
+    }
+
     public static Run run(String... args) {
         var out = new ByteArrayOutputStream();
         var err = new ByteArrayOutputStream();

@@ -75,10 +75,7 @@ public final class ResultSets {
                 new WeightResults(run).of(),
                 new ChangeResults(run).of(),
                 RequestResults.of(run),
-                findings.stream()
-                        .sorted(Diagnostic.ORDER)
-                        .map(ResultSets::finding)
-                        .toList(),
+                findings.stream().sorted(Diagnostic.ORDER).map(this::finding).toList(),
                 run.words().cautions(),
                 new Counts(run).all(),
                 new Limitations(run).all());
@@ -250,7 +247,7 @@ public final class ResultSets {
                 run.words().say("aside." + aside.reason().name(), "detail", aside.detail()));
     }
 
-    private static FindingResult finding(Diagnostic d) {
+    private FindingResult finding(Diagnostic d) {
         return new FindingResult(
                 d.severity().name(),
                 d.code(),
@@ -258,7 +255,7 @@ public final class ResultSets {
                 d.span().isCell() ? Optional.of(d.span().within()) : Optional.empty(),
                 d.span().line(),
                 d.span().column(),
-                d.message(),
+                new PatientRows(run).said(d.span().file(), d.code(), d.message()),
                 d.why(),
                 d.fix());
     }

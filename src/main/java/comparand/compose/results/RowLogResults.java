@@ -19,7 +19,7 @@ public final class RowLogResults {
     public static RowLogResult of(Run run) {
         var log = run.compared().matched().evidence().log();
         return new RowLogResult(
-                log.files().stream().map(RowLogResults::file).toList(),
+                log.files().stream().map(f -> file(run, f)).toList(),
                 log.counts().stream().map(c -> count(run, c)).toList(),
                 log.label().stream()
                         .map(l -> new LabelUseResult(
@@ -29,7 +29,8 @@ public final class RowLogResults {
                 RowTotals.studies(run));
     }
 
-    private static FileResult file(RowLog.FileLog f) {
+    private static FileResult file(Run run, RowLog.FileLog f) {
+        var patients = new PatientRows(run);
         return new FileResult(
                 f.study(),
                 f.file(),
@@ -38,7 +39,8 @@ public final class RowLogResults {
                 f.dropped(),
                 f.held(),
                 f.notes().stream()
-                        .map(n -> new NoteResult(n.line(), Kebab.of(n.fate()), n.code(), n.reason()))
+                        .map(n -> new NoteResult(
+                                n.line(), Kebab.of(n.fate()), n.code(), patients.said(f.file(), n.code(), n.reason())))
                         .toList(),
                 f.unlisted());
     }
