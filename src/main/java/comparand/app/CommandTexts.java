@@ -4,6 +4,7 @@ import comparand.manual.CommandText;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.ArgSpec;
@@ -59,7 +60,9 @@ final class CommandTexts {
     /** Lines up to an empty one are one paragraph. */
     private static List<String> paragraphs(String... lines) {
         return Arrays.asList(String.join("\n", lines).split("\n\\s*\n", -1)).stream()
-                .map(p -> p.replaceAll("\\s*\n\\s*", " ").strip())
+                // lines in columns stay lines
+                .flatMap(p -> p.matches("(?s).*\\S {2,}\\S.*") ? p.lines() : Stream.of(p.replaceAll("\\s*\n\\s*", " ")))
+                .map(p -> p.strip().replaceAll(" {2,}", ": "))
                 .filter(p -> !p.isEmpty())
                 .toList();
     }

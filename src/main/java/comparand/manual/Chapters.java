@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import org.commonmark.ext.gfm.tables.TableCell;
 import org.commonmark.ext.gfm.tables.TablesExtension;
 import org.commonmark.node.AbstractVisitor;
 import org.commonmark.node.FencedCodeBlock;
@@ -96,6 +98,9 @@ final class Chapters {
                     if (node instanceof Heading h) {
                         attributes.put("id", Html.anchor(plain(h)));
                     }
+                    if (node instanceof TableCell cell && cell.isHeader()) {
+                        attributes.put("scope", "col");
+                    }
                 })
                 .escapeHtml(true)
                 .build();
@@ -145,7 +150,8 @@ final class Chapters {
                 writer.tag("/p");
                 writer.line();
             }
-            writer.tag("pre", Map.of("tabindex", "0", "class", told.isRun() ? "said" : "written"));
+            // in one order, whatever the hash of the day
+            writer.tag("pre", new TreeMap<>(Map.of("tabindex", "0", "class", told.isRun() ? "said" : "written")));
             writer.tag("code");
             writer.text(told.text().stripTrailing());
             writer.tag("/code");

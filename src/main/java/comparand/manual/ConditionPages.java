@@ -89,7 +89,7 @@ final class ConditionPages {
         return new Page(
                 FOLDER + c.id() + ".html",
                 FIRST,
-                c.name(),
+                Html.heading(c.name()),
                 "",
                 out.toString(),
                 List.of(new Page.Term(c.name(), ""), new Page.Term(c.id(), "")));

@@ -74,7 +74,7 @@ record FindingShown(Finding finding, List<Example.Shown> shown) {
     }
 
     /** A sentence without the words it quotes and the numbers in it. */
-    private static String alike(String message) {
+    static String alike(String message) {
         return message.replaceAll("`[^`]*`", "`").replaceAll("[0-9]+([.,][0-9]+)*", "0");
     }
 }

@@ -3,11 +3,12 @@ package comparand.manual;
 import com.fasterxml.jackson.databind.JsonNode;
 import comparand.manual.example.Example;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 
@@ -33,8 +34,8 @@ final class Findings {
     private static final List<String> RAW_DATA =
             List.of("mapping.yaml", "files.yaml", "cells.yaml", "rows.yaml", "quality.yaml");
 
-    /** Of many cases that give one finding, the first show what it is about. */
-    private static final int MOST_EXAMPLES = 4;
+    /** Of many cases that give one finding, a few show what it is about. */
+    private static final int MOST_EXAMPLES = 3;
 
     private final Map<String, Finding> all = new LinkedHashMap<>();
     private final Map<String, List<Example>> rawData = new LinkedHashMap<>();
@@ -60,8 +61,12 @@ final class Findings {
                 var code = rule.path("code").asText();
                 var examples = new ArrayList<Example>();
                 if (group.startsWith("Records")) {
-                    stream(Resources.yaml("spec/rules/" + code + ".yaml").path("finds"))
-                            .forEach(c -> examples.add(new Example(List.of(), steps(c.path("edits")), false)));
+                    examples.addAll(cases(
+                            List.of(),
+                            stream(Resources.yaml("spec/rules/" + code + ".yaml")
+                                            .path("finds"))
+                                    .toList(),
+                            c -> c.path("severity").asText() + c.path("says").asText()));
                 }
                 examples.addAll(rawData.getOrDefault(code, List.of()));
                 add(new Finding(
@@ -70,7 +75,7 @@ final class Findings {
                         rule.path("checks").asText(),
                         rule.path("why").asText(),
                         rule.path("instead").asText(),
-                        few(examples),
+                        examples,
                         ""));
             }
         }
@@ -92,7 +97,7 @@ final class Findings {
                         entry.path("checks").asText(),
                         "",
                         "",
-                        few(examples),
+                        examples,
                         entry.path("no-example").asText("")));
             }
         }
@@ -108,23 +113,35 @@ final class Findings {
     private void rawDataCases() {
         for (var name : RAW_DATA) {
             var file = Resources.yaml("spec/raw-data/" + name);
-            for (var c : file.path("cases")) {
-                if (c.has("finds")) {
-                    rawData.computeIfAbsent(c.path("finds").path("code").asText(), k -> new ArrayList<>())
-                            .add(new Example(steps(file.path("given")), steps(c.path("edits")), false));
-                }
-            }
+            var byCode = new LinkedHashMap<String, List<JsonNode>>();
+            stream(file.path("cases"))
+                    .filter(c -> c.has("finds"))
+                    .forEach(c -> byCode.computeIfAbsent(
+                                    c.path("finds").path("code").asText(), k -> new ArrayList<>())
+                            .add(c));
+            byCode.forEach((code, cases) -> rawData.computeIfAbsent(code, k -> new ArrayList<>())
+                    .addAll(cases(
+                            steps(file.path("given")),
+                            cases,
+                            c -> c.path("finds").path("says").asText())));
         }
+    }
+
+    /** Of the cases that give a finding, the first for each sentence; cases that say the same show nothing new. */
+    private static List<Example> cases(
+            List<JsonNode> given, List<JsonNode> cases, Function<JsonNode, String> sentence) {
+        var seen = new TreeSet<String>();
+        return cases.stream()
+                .filter(c -> seen.add(FindingShown.alike(sentence.apply(c))))
+                .limit(MOST_EXAMPLES)
+                .map(c -> new Example(given, steps(c.path("edits")), false))
+                .toList();
     }
 
     private void add(Finding finding) {
         if (all.put(finding.code(), finding) != null) {
             throw new IllegalStateException("two texts on the finding " + finding.code());
         }
-    }
-
-    private static List<Example> few(Collection<Example> examples) {
-        return examples.stream().limit(MOST_EXAMPLES).toList();
     }
 
     private static List<JsonNode> steps(JsonNode list) {

@@ -49,6 +49,12 @@ final class Html {
         return first.matches("(?s).*[.!?:…]$") ? first : first + ".";
     }
 
+    /** A name as a heading: its first letter large, unless it is a sign such as pH. */
+    static String heading(String name) {
+        boolean isSign = name.length() > 1 && Character.isUpperCase(name.charAt(1));
+        return isSign ? name : name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    }
+
     Html raw(String html) {
         out.append(html).append('\n');
         return this;

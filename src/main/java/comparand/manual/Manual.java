@@ -76,7 +76,7 @@ public record Manual(String version, Map<String, String> schemas, List<CommandTe
     private List<Page> pages(Bench bench) throws IOException {
         var unpacked = Files.createTempDirectory("demo");
         try {
-            Resources.unpack("demo", unpacked);
+            Resources.unpackDemo(unpacked);
             return pages(bench, unpacked, bench.placeWith(unpacked, DEMO));
         } finally {
             Bench.delete(unpacked);

@@ -90,7 +90,7 @@ final class MetricPages {
         return new Page(
                 FOLDER + m.id() + ".html",
                 FIRST,
-                m.name(),
+                Html.heading(m.name()),
                 Html.sentence(m.meaning()),
                 out.toString(),
                 List.of(new Page.Term(m.name(), ""), new Page.Term(m.id(), "")));
@@ -134,12 +134,12 @@ final class MetricPages {
             notes.add("Rows: " + Html.text(GatheringText.of(d.gathering())) + ".");
         }
         d.applies().forEach(a -> notes.add(Html.text(Html.sentence(a.toString()))));
-        notes.add("After " + Html.text(d.citation().toString()) + ".");
+        notes.add("Source: " + Html.text(d.citation().toString()) + ".");
         out.items(notes);
     }
 
     private static void aspect(Aspect aspect, Html out) {
-        out.h3(aspect.name(), "aspect-" + aspect.id());
+        out.h3(Html.heading(aspect.name()), "aspect-" + aspect.id());
         out.p("`%s:` %s.".formatted(aspect.id(), CardWords.role(aspect.role())));
         aspect.fold(
                 choice -> {
@@ -169,7 +169,7 @@ final class MetricPages {
     private static List<String> variant(Variant v, Aspect.Choice choice) {
         return Html.cells(
                 Html.code(v.id()),
-                Html.text(v.meaning()) + (v.id().equals(choice.usual()) ? " <em>(local results follow it)</em>" : ""));
+                Html.text(v.meaning()) + (v.id().equals(choice.usual()) ? " (local results follow it)" : ""));
     }
 
     private void conditions(Metric m, Html out) {

@@ -25,6 +25,20 @@ final class ReadRecords {
 
     private static final List<String> REPORTS = List.of("talk.yaml", "committee.yaml", "manuscript.yaml", "page.yaml");
 
+    /** Records that use the keys which the others do without. */
+    private static final List<String> MORE = List.of(
+            "devices/reference-device.yaml",
+            "sources/reference-ifu.yaml",
+            "sources/reference-paper.yaml",
+            "metrics/reference-metric.yaml",
+            "studies/reference-cases/study.yaml",
+            "screening/reference.yaml",
+            "dossiers/reference.yaml",
+            "templates/talk.yaml",
+            "templates/committee.yaml",
+            "templates/manuscript.yaml",
+            "templates/page.yaml");
+
     private final Map<String, JsonNode> schemas;
     private final RecordExamples examples = new RecordExamples();
 
@@ -44,6 +58,7 @@ final class ReadRecords {
         REPORTS.forEach(
                 f -> these.read("templates/" + f, new String(Resources.bytes(TEMPLATES + f), StandardCharsets.UTF_8)));
         these.folder(demo);
+        MORE.forEach(f -> these.read(f, Resources.text("library/" + f)));
         return these.examples;
     }
 

@@ -102,7 +102,9 @@ final class RecordPages {
     }
 
     private static String title(String kind) {
-        return PLACES.getOrDefault(kind, "").contains("templates/") ? "Template of the " + kind : "Record of a " + kind;
+        return PLACES.getOrDefault(kind, "").contains("templates/")
+                ? "Template of the " + kind
+                : "Record of a " + kind.replace("screening", "log of screening");
     }
 
     private void discover(String type, String path) {

@@ -4,14 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.net.URI;
-import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystem;
-import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.Objects;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
@@ -58,36 +53,12 @@ final class Resources {
         }
     }
 
-    /** Writes a folder of the program and all below it to a folder of its own. */
-    static void unpack(String name, Path target) {
-        try {
-            var uri = Objects.requireNonNull(Resources.class.getResource(FOLDER + name), name)
-                    .toURI();
-            if (uri.getScheme().equals("jar")) {
-                try (var jar = opened(uri)) {
-                    copy(jar.getPath(FOLDER + name), target);
-                }
-            } else {
-                copy(Path.of(uri), target);
-            }
-        } catch (URISyntaxException e) {
-            throw new IllegalStateException(e);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-    }
-
-    private static FileSystem opened(URI uri) throws IOException {
-        return FileSystems.newFileSystem(uri, Map.of());
-    }
-
-    private static void copy(Path from, Path to) throws IOException {
-        try (var files = Files.walk(from)) {
-            for (var file : files.filter(Files::isRegularFile).toList()) {
-                var target = to.resolve(from.relativize(file).toString());
-                Files.createDirectories(Objects.requireNonNull(target.getParent()));
-                Files.copy(file, target);
-            }
+    /** Writes the demo to a folder of its own. */
+    static void unpackDemo(Path target) throws IOException {
+        for (var name : text("demo.txt").lines().toList()) {
+            var file = target.resolve(name);
+            Files.createDirectories(Objects.requireNonNull(file.getParent()));
+            Files.write(file, bytes(FOLDER + "demo/" + name));
         }
     }
 }

@@ -28,7 +28,7 @@ final class WordPages {
             for (var entry : section.path("words")) {
                 var key = entry.path("key").asText();
                 var text = words.getProperty(key);
-                if (text == null) {
+                if (text == null || entry.size() != 2) {
                     throw new IllegalStateException("the documents have no words " + key);
                 }
                 var id = Html.anchor(key);

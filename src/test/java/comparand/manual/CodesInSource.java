@@ -1,5 +1,6 @@
 package comparand.manual;
 
+import com.sun.source.tree.ClassTree;
 import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.ConditionalExpressionTree;
 import com.sun.source.tree.ExpressionTree;
@@ -21,12 +22,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import javax.lang.model.element.Modifier;
 import javax.tools.ToolProvider;
 
 /**
@@ -42,9 +43,12 @@ final class CodesInSource {
     private static final Set<String> OTHER =
             Set.of("unit", "write", "document", "stat", "metric", "manual", "diag", "cite");
 
+    /** A visitor gives back something, and nobody asks for it. */
+    private static final Object DONE = "";
+
     private final SortedSet<String> codes = new TreeSet<>();
     private final SortedSet<String> notUnderstood = new TreeSet<>();
-    /** Where the code stands among the arguments, by the name of the method or type and their number. */
+    /** Where the code stands among the arguments, by the name of the method or type and their number; of private ones with the file. */
     private final Map<String, Integer> places = new HashMap<>();
 
     private CodesInSource() {
@@ -96,44 +100,6 @@ final class CodesInSource {
     private final class Declared extends TreeScanner<Object, Object> {
 
         private String type = "";
-
-        @Override
-        public Object visitClass(com.sun.source.tree.ClassTree node, Object nothing) {
-            var outer = type;
-            type = node.getSimpleName().toString();
-            if (node.getKind() == Tree.Kind.RECORD) {
-                var components = node.getMembers().stream()
-                        .filter(m -> m instanceof VariableTree v
-                                && !v.getModifiers().getFlags().contains(javax.lang.model.element.Modifier.STATIC))
-                        .map(VariableTree.class::cast)
-                        .toList();
-                taken(type, components);
-            }
-            super.visitClass(node, nothing);
-            type = outer;
-            return null;
-        }
-
-        @Override
-        public Object visitMethod(MethodTree node, Object nothing) {
-            taken(node.getName().contentEquals("<init>") ? type : node.getName().toString(), node.getParameters());
-            return super.visitMethod(node, nothing);
-        }
-
-        private void taken(String name, List<? extends VariableTree> parameters) {
-            for (int i = 0; i < parameters.size(); i++) {
-                if (isCode(parameters.get(i))) {
-                    places.put(name + "/" + parameters.size(), i);
-                }
-            }
-        }
-    }
-
-    /** What is given for a code. */
-    private final class Given extends TreeScanner<Object, Object> {
-
-        private final Map<String, ExpressionTree> constants = new HashMap<>();
-        private final Set<String> parameters = new HashSet<>();
         private String file = "";
 
         @Override
@@ -143,7 +109,57 @@ final class CodesInSource {
         }
 
         @Override
-        public Object visitClass(com.sun.source.tree.ClassTree node, Object nothing) {
+        public Object visitClass(ClassTree node, Object nothing) {
+            var outer = type;
+            type = node.getSimpleName().toString();
+            if (node.getKind() == Tree.Kind.RECORD) {
+                var components = node.getMembers().stream()
+                        .filter(m -> m instanceof VariableTree v
+                                && !v.getModifiers().getFlags().contains(Modifier.STATIC))
+                        .map(VariableTree.class::cast)
+                        .toList();
+                taken(type, components, "");
+            }
+            super.visitClass(node, nothing);
+            type = outer;
+            return DONE;
+        }
+
+        @Override
+        public Object visitMethod(MethodTree node, Object nothing) {
+            boolean isMine = node.getModifiers().getFlags().contains(Modifier.PRIVATE);
+            taken(
+                    node.getName().contentEquals("<init>")
+                            ? type
+                            : node.getName().toString(),
+                    node.getParameters(),
+                    isMine ? file + "#" : "");
+            return super.visitMethod(node, nothing);
+        }
+
+        private void taken(String name, List<? extends VariableTree> parameters, String before) {
+            for (int i = 0; i < parameters.size(); i++) {
+                if (isCode(parameters.get(i))) {
+                    places.put(before + name + "/" + parameters.size(), i);
+                }
+            }
+        }
+    }
+
+    /** What is given for a code. */
+    private final class Given extends TreeScanner<Object, Object> {
+
+        private final Map<String, ExpressionTree> constants = new HashMap<>();
+        private String file = "";
+
+        @Override
+        public Object visitCompilationUnit(CompilationUnitTree node, Object nothing) {
+            file = node.getSourceFile().getName();
+            return super.visitCompilationUnit(node, nothing);
+        }
+
+        @Override
+        public Object visitClass(ClassTree node, Object nothing) {
             node.getMembers().stream()
                     .filter(VariableTree.class::isInstance)
                     .map(VariableTree.class::cast)
@@ -167,6 +183,10 @@ final class CodesInSource {
             int n = node.getArguments().size();
             var place = places.get(select + "/" + n);
             if (place == null) {
+                place = places.get(file + "#" + name + "/" + n);
+            }
+            // a fault of a text that was read says where in the text, and has no name
+            if (place == null && !select.toString().startsWith("Parsed.")) {
                 place = places.get(name + "/" + n);
             }
             if (place != null) {
@@ -202,11 +222,7 @@ final class CodesInSource {
 
         private boolean isHandedOn(ExpressionTree expression) {
             var text = expression.toString();
-            return text.equals("code")
-                    || text.endsWith(".code")
-                    || text.endsWith("code()")
-                    || text.startsWith("code(")
-                    || parameters.contains(text);
+            return text.equals("code") || text.endsWith(".code") || text.endsWith("code()") || text.startsWith("code(");
         }
 
         /** Texts that a method called code gives back. */
@@ -214,7 +230,7 @@ final class CodesInSource {
             @Override
             public Object visitReturn(ReturnTree node, Object nothing) {
                 node.getExpression().accept(new Texts(), null);
-                return null;
+                return DONE;
             }
         }
     }
@@ -225,7 +241,7 @@ final class CodesInSource {
             if (node.getValue() instanceof String text) {
                 codes.add(text);
             }
-            return null;
+            return DONE;
         }
     }
 }

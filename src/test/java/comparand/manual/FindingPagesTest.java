@@ -47,7 +47,7 @@ class FindingPagesTest {
             assertThat(f.checks()).as(f.code()).doesNotEndWith(".");
             assertThat(f.checks() + f.why() + f.instead())
                     .as(f.code())
-                    .doesNotContainPattern("\\b(null|exception|boolean|string|array|parse[rd]?|class)\\b")
+                    .doesNotContainPattern("\\b([Nn]ull|[Ee]xception|boolean|array|parse[rd]?|stack)\\b")
                     .doesNotContain("{@");
         });
     }

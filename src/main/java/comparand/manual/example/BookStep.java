@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row.MissingCellPolicy;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -17,7 +18,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * One change of a workbook, as a person makes it: a cell found by its name ({@code cell}), by what stands left of it
  * ({@code beside}), or in a row of a form {@code under} a heading, gets a text ({@code is}), a {@code formula} or a {@code day};
  * a {@code heading} is written otherwise, a sheet {@code remove}d, a row, column or sheet hidden ({@code hide}), a row written
- * {@code like} another, new sheets written ({@code rows}).
+ * {@code like} another, one is {@code shorten}ed, new sheets are written ({@code rows}).
  */
 final class BookStep {
 
@@ -61,7 +62,9 @@ final class BookStep {
             return;
         }
         var sheet = book.getSheet(text("sheet"));
-        if (step.has("remove")) {
+        if (step.has("shorten")) {
+            shorten(sheet, step.path("shorten").asInt());
+        } else if (step.has("remove")) {
             book.removeSheetAt(book.getSheetIndex(sheet));
         } else if (step.has("row-of-headings")) {
             sheet.removeRow(sheet.getRow(HEADINGS));
@@ -73,6 +76,15 @@ final class BookStep {
             sheet.setColumnHidden(new CellReference(text("cell")).getCol(), true);
         } else {
             fill(book, cell(sheet));
+        }
+    }
+
+    /** Takes empty rows from the end of a form; a person who fills in one row does not miss them. */
+    private static void shorten(Sheet sheet, int rows) {
+        for (int at = sheet.getLastRowNum(); at >= FIRST + rows; at--) {
+            if (sheet.getRow(at) != null) {
+                sheet.removeRow(sheet.getRow(at));
+            }
         }
     }
 

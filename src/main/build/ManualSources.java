@@ -7,15 +7,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Takes what the manual says of each rule out of the javadoc of its class, the one place where it is written: what it checks,
- * why it matters, what to write instead. Run while resources are made; fails where a rule does not say one of the three.
+ * why it matters, what to write instead; and lists the files of the demo, which a program cannot list once they are packed. Run
+ * while resources are made; fails where a rule does not say one of the three.
  *
- * <p>Arguments: the folder of the main sources, the file to write. Written is a list of objects with the keys group, code,
- * checks, why and instead, in the order in which rules are listed; code words stand between backticks.
+ * <p>Arguments: the folder of the main sources, that of the demo, and that of the manual among the resources to be made. Written
+ * are {@code findings/rules.json}, a list of objects with the keys group, code, checks, why and instead in the order in which
+ * rules are listed, code words between backticks; and {@code demo.txt}, a name a line.
  */
-final class RuleTexts {
+final class ManualSources {
 
     private static final Pattern CODE = Pattern.compile("public String code\\(\\) \\{\\s*return \"([a-z0-9-]+)\";");
     private static final Pattern JAVADOC = Pattern.compile("/\\*\\*((?:(?!\\*/).)*)\\*/\\s*(?:public )?final class", Pattern.DOTALL);
@@ -24,7 +27,7 @@ final class RuleTexts {
     private static final Pattern ROWS = Pattern.compile("Checks (.*?) It matters because (.*?) What to do: (.*)", Pattern.DOTALL);
     private static final Pattern LISTED = Pattern.compile("// ([a-z ]+)\\n|new ([A-Za-z]+)\\(");
 
-    private RuleTexts() {}
+    private ManualSources() {}
 
     private record Text(String group, String code, String checks, String why, String instead) {}
 
@@ -41,10 +44,27 @@ final class RuleTexts {
                             i + 1 < texts.size() ? "," : ""));
         }
         out.append("]\n");
-        var file = Path.of(args[1]);
+        var manual = Path.of(args[2]);
+        write(manual.resolve("findings/rules.json"), out.toString());
+        write(manual.resolve("demo.txt"), demo(Path.of(args[1])));
+    }
+
+    /** The files of the demo; states of other days are not shown. */
+    private static String demo(Path folder) throws IOException {
+        try (var files = Files.walk(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .map(f -> folder.relativize(f).toString().replace('\\', '/'))
+                    .filter(f -> !f.startsWith("dated/"))
+                    .sorted()
+                    .map(f -> f + "\n")
+                    .collect(Collectors.joining());
+        }
+    }
+
+    private static void write(Path file, String text) throws IOException {
         Files.createDirectories(file.getParent());
-        if (!Files.exists(file) || !Files.readString(file).contentEquals(out)) {
-            Files.writeString(file, out);
+        if (!Files.exists(file) || !Files.readString(file).equals(text)) {
+            Files.writeString(file, text);
         }
     }
 
