@@ -152,7 +152,7 @@ final class RecordPages {
         var required = stream(shape.path("required")).map(JsonNode::asText).toList();
         out.raw("<dl class=\"keys\">");
         shape.path("properties").properties().forEach(e -> {
-            var id = anchor(path) + "-" + Html.anchor(e.getKey());
+            var id = "key-" + (path.isEmpty() ? "" : anchor(path) + "-") + Html.anchor(e.getKey());
             terms.add(new Page.Term(e.getKey() + ", of a " + kind, id));
             var state = required.contains(e.getKey())
                     ? "required"

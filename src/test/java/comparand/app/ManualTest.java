@@ -2,13 +2,7 @@ package comparand.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
-import comparand.manual.Manual;
-import comparand.metric.Catalogue;
-import comparand.read.yaml.RecordSchema;
 import comparand.support.FolderContent;
-import comparand.unit.TradeSpelling;
-import comparand.unit.UnitRow;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -18,14 +12,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
-import org.jsoup.parser.Parser;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,39 +22,15 @@ import org.junit.jupiter.api.io.TempDir;
 /** The manual as it is written: whole, without a dead link, and with a place for everything there is. */
 class ManualTest {
 
+    private static final Map<String, Document> PAGES = WrittenManual.pages();
+
     @TempDir
-    static Path folder;
-
-    private static Path manual;
-    private static final Map<String, Document> PAGES = new TreeMap<>();
-    private static final List<String> FAULTS = new ArrayList<>();
-
-    @BeforeAll
-    static void write() throws IOException {
-        manual = folder.resolve("manual");
-        var run = CommandLineUse.run("manual", "--out", manual.toString());
-        assertThat(run.code()).as(run.err()).isZero();
-        assertThat(run.out()).contains(manual.resolve("index.html").toString());
-        try (var files = Files.walk(manual)) {
-            for (var file : files.filter(f -> f.toString().endsWith(".html")).toList()) {
-                var name = manual.relativize(file).toString().replace('\\', '/');
-                var parser = Parser.htmlParser().setTrackErrors(20);
-                PAGES.put(name, Jsoup.parse(Files.readString(file), name, parser));
-                parser.getErrors().forEach(e -> FAULTS.add(name + ": " + e));
-            }
-        }
-    }
-
-    private static Document page(String name) {
-        var page = PAGES.get(name);
-        assertThat(page).as(name).isNotNull();
-        return java.util.Objects.requireNonNull(page);
-    }
+    Path folder;
 
     @Test
     @DisplayName("pages are well-formed, say their language, and have one heading above all")
     void wellFormed() {
-        assertThat(FAULTS).isEmpty();
+        assertThat(WrittenManual.faults()).isEmpty();
         assertThat(PAGES.size()).isGreaterThan(400);
         PAGES.forEach((name, page) -> {
             assertThat(page.documentType()).as(name).isNotNull();
@@ -102,9 +67,11 @@ class ManualTest {
             assertThat(href).as(name).doesNotContain(":").isNotEmpty();
             var parts = href.split("#", -1);
             var file = parts[0].isEmpty() ? name : resolved(name, parts[0]);
-            assertThat(manual.resolve(file)).as("%s links to %s", name, href).isRegularFile();
+            assertThat(WrittenManual.folder().resolve(file))
+                    .as("%s links to %s", name, href)
+                    .isRegularFile();
             if (parts.length > 1) {
-                assertThat(page(file).select("[id]").eachAttr("id"))
+                assertThat(WrittenManual.page(file).select("[id]").eachAttr("id"))
                         .as("%s links to %s", name, href)
                         .contains(parts[1]);
             }
@@ -128,7 +95,7 @@ class ManualTest {
     }
 
     private static String next(String at) {
-        var next = page(at).selectFirst("a[rel=next]");
+        var next = WrittenManual.page(at).selectFirst("a[rel=next]");
         return next == null ? "" : resolved(at, next.attr("href"));
     }
 
@@ -137,7 +104,7 @@ class ManualTest {
         while (!waiting.isEmpty()) {
             var at = waiting.remove(waiting.size() - 1);
             if (seen.add(at)) {
-                page(at).select("main a[href]").stream()
+                WrittenManual.page(at).select("main a[href]").stream()
                         .map(a -> a.attr("href").replaceAll("#.*", ""))
                         .filter(h -> !h.isEmpty())
                         .forEach(h -> waiting.add(resolved(at, h)));
@@ -154,140 +121,14 @@ class ManualTest {
     }
 
     @Test
-    @DisplayName("metrics, conditions, units and findings have their pages and stand in the index")
-    void places() {
-        var index = page("index-of-words.html").select("main a").eachText();
-        Catalogue.shipped().all().forEach(m -> {
-            var page = page("metrics/" + m.id() + ".html");
-            assertThat(page).as(m.id()).isNotNull();
-            assertThat(page.text()).contains(m.meaning(), m.citations().get(0).toString());
-            m.derivations()
-                    .forEach(d -> assertThat(page.select(".formula").eachText()).contains(d.formula()));
-            m.conditions()
-                    .forEach(c -> assertThat(page.text()).contains(c.tolerance().words()));
-            assertThat(page.select("h2").eachText().contains("Worked values"))
-                    .isEqualTo(!m.worked().isEmpty());
-            assertThat(index).contains(m.id(), m.name());
-        });
-        Catalogue.shipped().conditions().values().forEach(c -> {
-            assertThat(page("conditions/" + c.id() + ".html")).as(c.id()).isNotNull();
-            assertThat(index).contains(c.name());
-        });
-        var units = page("units.html").select("code").eachText();
-        TradeSpelling.spellings().values().forEach(s -> assertThat(units).containsAll(s));
-        UnitRow.all().forEach(r -> assertThat(units).contains(r.code()));
-        Manual.codes().forEach(code -> {
-            assertThat(page("findings/" + code + ".html")).as(code).isNotNull();
-            assertThat(index).contains(code);
-        });
-    }
-
-    @Test
-    @DisplayName("a finding's page shows what the tool prints: the finding with its place, why and what to do")
-    void findings() {
-        for (var code : Manual.codes()) {
-            var page = page("findings/" + code + ".html");
-            var example = page.selectFirst("pre.said");
-            if (example != null && !page.text().contains("ROW LOG")) {
-                assertThat(example.wholeText())
-                        .as(code)
-                        .startsWith("$ comparand ")
-                        .containsPattern("\n(STOP|HOLD|NOTE) " + code + "  \\S+")
-                        .contains("\n  why: ", "\n  fix: ");
-            }
-            assertThat(page.select("h2").eachText())
-                    .as(code)
-                    .contains("What it checks")
-                    .containsAnyOf("Example", "No example");
-        }
-    }
-
-    @Test
-    @DisplayName("every key of every record has its place, its meaning and a line that is read")
-    void keys() throws IOException {
-        var mapper = new ObjectMapper();
-        var without = new ArrayList<String>();
-        for (var schema : RecordSchema.all().entrySet()) {
-            var kind = schema.getKey().replace(".schema.json", "");
-            var page = page("records/" + kind + ".html");
-            assertThat(page).as(kind).isNotNull();
-            var entries = page.select("dl.keys > div");
-            int keys = 0;
-            for (var definition : mapper.readTree(schema.getValue()).path("$defs")) {
-                for (var property : definition.path("properties").properties()) {
-                    keys++;
-                    assertThat(entries.stream().anyMatch(e -> isOf(e, property.getKey(), property.getValue())))
-                            .as("%s of a %s", property.getKey(), kind)
-                            .isTrue();
-                }
-            }
-            assertThat(entries).as("keys of a " + kind).hasSize(keys);
-            entries.stream().filter(e -> e.select("pre").isEmpty()).forEach(e -> without.add(kind + " " + e.id()));
-        }
-        assertThat(without).as("keys without an example line").isEmpty();
-    }
-
-    private static boolean isOf(Element entry, String key, com.fasterxml.jackson.databind.JsonNode property) {
-        var said = property.path("description").asText().replace("`", "").replaceAll("\\s+", " ");
-        return entry.select("dt > code").text().equals(key) && entry.text().contains(said.substring(1));
-    }
-
-    @Test
-    @DisplayName("every command and every option of it has its place")
-    void commands() {
-        var run = CommandLineUse.run("--help");
-        var names = run.out()
-                .lines()
-                .dropWhile(l -> !l.startsWith("Commands:"))
-                .skip(1)
-                .takeWhile(l -> l.startsWith("  "))
-                .filter(l -> l.matches("  [a-z].*"))
-                .map(l -> l.strip().split(" ", 2)[0])
-                .toList();
-        assertThat(names).contains("check", "build", "explain", "manual");
-        names.forEach(name -> {
-            var page = page("commands/" + name + ".html");
-            assertThat(page).as(name).isNotNull();
-            var options = page.select("dl.keys dt").text();
-            CommandLineUse.run(name, "--help")
-                    .out()
-                    .lines()
-                    .map(String::strip)
-                    .filter(l -> l.matches("(-\\w, )?--[a-z].*"))
-                    .map(l -> l.replaceAll("^(-\\w, )?(--[a-z-]+).*", "$2"))
-                    .forEach(o -> assertThat(options).as(name).contains(o));
-        });
-    }
-
-    @Test
-    @DisplayName("the exit codes are those of the tool")
-    void exits() {
-        assertThat(page("commands/index.html")
-                        .select("h2#exit-codes + div tbody th")
-                        .eachText())
-                .containsExactlyInAnyOrder("" + Exit.DONE, "" + Exit.STOPPED, "" + Exit.USAGE, "" + Exit.OUR_FAULT);
-    }
-
-    @Test
-    @DisplayName("standings, marks, verdicts and steps are all explained")
-    void words() throws IOException {
-        var explained = page("words.html").select("dl.words > div").eachAttr("id");
-        var keys = Files.readAllLines(Path.of("src/main/resources/comparand/compose/text/words-en.properties")).stream()
-                .map(l -> l.replaceAll("=.*", ""))
-                .filter(k -> k.matches("(standing|mark|verdict|step)\\.[A-Za-z.]*[A-Z_]+|answer\\.untestable\\..*"))
-                .map(k -> k.toLowerCase(java.util.Locale.ROOT).replaceAll("[^a-z0-9]+", "-"))
-                .toList();
-        assertThat(keys).hasSizeGreaterThan(45);
-        assertThat(explained).containsAll(keys);
-    }
-
-    @Test
     @DisplayName("written again, it has the same bytes; it names no place of the machine")
     void same() throws IOException {
-        var before = FolderContent.of(manual);
-        var run = CommandLineUse.run("manual", "--out", manual.toString());
+        var again = folder.resolve("again");
+        var run = CommandLineUse.run("manual", "--out", again.toString());
         assertThat(run.code()).as(run.err()).isZero();
-        assertThat(FolderContent.of(manual).entries()).containsExactlyInAnyOrderEntriesOf(before.entries());
+        assertThat(FolderContent.of(again).entries())
+                .containsExactlyInAnyOrderEntriesOf(
+                        FolderContent.of(WrittenManual.folder()).entries());
         assertThat(PAGES.values().stream()
                         .map(Document::html)
                         .filter(h -> h.contains(System.getProperty("java.io.tmpdir") + "/")))
@@ -297,7 +138,7 @@ class ManualTest {
     @Test
     @DisplayName("text has 4.5 to 1 on its ground, in both looks")
     void contrast() throws IOException {
-        var css = Files.readString(manual.resolve("style/manual.css"));
+        var css = Files.readString(WrittenManual.folder().resolve("style/manual.css"));
         var looks = css.split("@media \\(prefers-color-scheme: dark\\)", -1);
         assertThat(looks).hasSize(2);
         for (var look : looks) {
