@@ -18,7 +18,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
  * beside the tests; no part of a build.
  *
  * <pre>
- * mvn -P benchmark -DskipTests package exec:exec
+ * mvn -P benchmark -DskipTests package exec:exec@speed
  * </pre>
  *
  * Needs a quiet machine and a quarter of an hour. Where there is a Python with openpyxl and reportlab, named by {@code PYTHON} or
@@ -56,7 +56,7 @@ final class SpeedReport {
     private String report() throws IOException {
         say("# Speed");
         say("");
-        say("Made by `mvn -P benchmark -DskipTests package exec:exec` (`comparand.benchmark.SpeedReport`); whole processes from"
+        say("Made by `mvn -P benchmark -DskipTests package exec:exec@speed` (`comparand.benchmark.SpeedReport`); whole processes from"
                 + " start to end, wall-clock seconds, median of %d turns after one that is not counted (fastest to slowest). What is"
                         .formatted(TURNS)
                 + " set beside each other ran in turns. Everything of the tool ran with `-Xmx512m`; what needs more stops it.");
@@ -89,7 +89,7 @@ final class SpeedReport {
         say("");
         say("## Parts, by JMH");
         say("");
-        say("Single shots in a warm machine of its own, seconds; `-Dexec.args=\"-cp %classpath org.openjdk.jmh.Main\"` runs these alone.");
+        say("Single shots in a warm machine of its own, seconds; `-Dbenchmark=org.openjdk.jmh.Main` runs these alone.");
         say("");
         say("| part | seconds | ± (99.9 %) |");
         say("|---|---|---|");

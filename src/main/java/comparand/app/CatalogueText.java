@@ -1,7 +1,8 @@
 package comparand.app;
 
+import comparand.manual.CardWords;
+import comparand.manual.GatheringText;
 import comparand.metric.Aspect;
-import comparand.metric.Bounds;
 import comparand.metric.Catalogue;
 import comparand.metric.Condition;
 import comparand.metric.ConditionUse;
@@ -10,11 +11,8 @@ import comparand.metric.Derivation;
 import comparand.metric.Effect;
 import comparand.metric.Gathering;
 import comparand.metric.Metric;
-import comparand.metric.Role;
 import comparand.metric.Variant;
 import comparand.metric.WorkedValue;
-import java.math.BigDecimal;
-import java.util.Locale;
 import java.util.TreeMap;
 
 /** The catalogue as text for a terminal. */
@@ -48,11 +46,11 @@ final class CatalogueText {
     static String metric(Metric m) {
         var out = new StringBuilder(
                 "%s: %s (%s), %s%n  %s.%n".formatted(m.id(), m.name(), m.symbol(), unit(m), m.meaning()));
-        out.append("  %s; %s is favourable%n".formatted(lower(m.nature()), lower(m.better())));
+        out.append("  %s; %s is favourable%n".formatted(CardWords.lower(m.nature()), CardWords.lower(m.better())));
         out.append("  plausible %s, possible %s%s%n"
                 .formatted(
-                        bounds(m.plausible()),
-                        bounds(m.possible()),
+                        CardWords.bounds(m.plausible()),
+                        CardWords.bounds(m.possible()),
                         m.unit().isNumber() ? "" : " " + m.unit().spelling()));
         m.derivations().forEach(d -> derivation(d, out));
         if (!m.definition().isEmpty()) {
@@ -95,7 +93,7 @@ final class CatalogueText {
     }
 
     private static void aspect(Aspect aspect, StringBuilder out) {
-        out.append("  %s: %s; %s%n".formatted(aspect.id(), aspect.name(), role(aspect.role())));
+        out.append("  %s: %s; %s%n".formatted(aspect.id(), aspect.name(), CardWords.role(aspect.role())));
         aspect.fold(
                 choice -> {
                     for (Variant v : choice.variants()) {
@@ -122,42 +120,22 @@ final class CatalogueText {
                 ? ""
                 : "; more of it %s the value%s"
                         .formatted(
-                                lower(influence.more()),
+                                CardWords.lower(influence.more()),
                                 influence.because().isEmpty() ? "" : ": " + influence.because());
         out.append("  %-22s %s, %s%s%n"
                 .formatted(
-                        use.condition().id(), role(use.role()), use.tolerance().words(), effect));
+                        use.condition().id(),
+                        CardWords.role(use.role()),
+                        use.tolerance().words(),
+                        effect));
         new TreeMap<>(influence.instead())
-                .forEach((word, e) -> out.append(
-                        "  %-22s   under %s it %s the value: %s%n".formatted("", word, lower(e), influence.because())));
+                .forEach((word, e) -> out.append("  %-22s   under %s it %s the value: %s%n"
+                        .formatted("", word, CardWords.lower(e), influence.because())));
     }
 
     private static void worked(WorkedValue w, StringBuilder out) {
         var inputs = new TreeMap<>(w.inputs());
         var under = w.definition().equals(Definition.NONE) ? "" : " under " + w.definition();
         out.append("  %s from %s%s%n    %s%n".formatted(w.result(), inputs, under, w.citation()));
-    }
-
-    private static String role(Role role) {
-        return switch (role) {
-            case DECIDES -> "decides";
-            case DECIDES_WITHIN_DEVICE -> "decides within a device, qualifies between devices";
-            case DECIDES_IF_KNOWN -> "decides where both report it, qualifies where one is silent";
-            case QUALIFIES -> "qualifies";
-        };
-    }
-
-    private static String bounds(Bounds b) {
-        return b.equals(Bounds.ANY) ? "any" : plain(b.low()) + " to " + plain(b.high());
-    }
-
-    private static String plain(double x) {
-        return Double.isInfinite(x)
-                ? "any"
-                : BigDecimal.valueOf(x).stripTrailingZeros().toPlainString();
-    }
-
-    private static String lower(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

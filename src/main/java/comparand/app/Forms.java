@@ -60,7 +60,7 @@ final class Forms {
 
     static Diagnostic unknown(String what, String id, Collection<String> known) {
         return Diagnostic.stop(
-                "form-" + what + "-not-there",
+                what.equals("source") ? "form-source-not-there" : "form-metric-not-there",
                 Span.startOf("."),
                 "the library has no %s `%s`".formatted(what, id),
                 "the form would be without it",

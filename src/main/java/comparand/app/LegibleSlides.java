@@ -14,7 +14,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -76,12 +75,26 @@ final class LegibleSlides {
                 .map(t -> " (" + (t.length() > 60 ? t.substring(0, 60) + " ..." : t) + ")")
                 .orElse("");
         return Diagnostic.stop(
-                "slide-" + fault.rule().name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                code(fault.rule()),
                 Span.startOf(TEMPLATE),
                 "%s on slide \"%s\"%s: %s, allowed %s"
                         .formatted(what(fault.rule()), title, about, number(fault.found()), number(fault.allowed())),
                 "a slide that cannot be read is worse than none",
                 fix(fault.rule()));
+    }
+
+    private static String code(Fault.Rule rule) {
+        return switch (rule) {
+            case TITLE_WORDS -> "slide-title-long";
+            case BODY_WORDS -> "slide-words";
+            case SMALLEST_TEXT -> "slide-smallest-text";
+            case CONTRAST -> "slide-contrast";
+            case TITLE_HEIGHT -> "slide-title-height";
+            case HEIGHT -> "slide-height";
+            case WIDTH -> "slide-width";
+            case NOTES -> "slide-notes-empty";
+            case TITLE_TWICE -> "slide-title-twice";
+        };
     }
 
     private static String what(Fault.Rule rule) {

@@ -35,6 +35,7 @@ import picocli.CommandLine.UnmatchedArgumentException;
             "  comparand start my-library            a small library that works, to fill with your own",
             "  comparand check my-library            what is wrong or missing in it",
             "  comparand build my-library/dossiers/example.yaml",
+            "  comparand explain unit-missing         what a finding means, with an example",
             "",
             "Exit codes: 0 written, 2 stopped by findings and nothing written, 64 wrong usage, 70 our own fault."
         },
@@ -53,7 +54,9 @@ import picocli.CommandLine.UnmatchedArgumentException;
             IntakeCommand.class,
             AddCommand.class,
             SecondCommand.class,
-            ReferencesCommand.class
+            ReferencesCommand.class,
+            ExplainCommand.class,
+            ManualCommand.class
         })
 final class Main implements Runnable {
 
@@ -87,11 +90,17 @@ final class Main implements Runnable {
     }
 
     static int run(String[] args, InputStream in, PrintStream out, PrintStream err, LocalDate today) {
+        return run(args, in, out, err, today, Path.of(""));
+    }
+
+    /** The same from a folder that relative paths are taken from. */
+    static int run(String[] args, InputStream in, PrintStream out, PrintStream err, LocalDate today, Path from) {
         // numbers are written alike wherever the tool runs
         Locale.setDefault(Locale.ROOT);
         var console = new Console(out, err);
         var main = new Main(new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8)), console, today);
         var commands = new CommandLine(main);
+        commands.registerConverter(Path.class, from::resolve);
         commands.setOut(new PrintWriter(out, true, StandardCharsets.UTF_8));
         commands.setErr(new PrintWriter(err, true, StandardCharsets.UTF_8));
         commands.setExecutionStrategy(new Leftovers(console));
@@ -147,6 +156,11 @@ final class Main implements Runnable {
         return epoch != null && epoch.matches("\\d{1,12}")
                 ? LocalDate.ofInstant(Instant.ofEpochSecond(Long.parseLong(epoch)), ZoneOffset.UTC)
                 : LocalDate.now(ZoneOffset.UTC);
+    }
+
+    /** All commands. */
+    CommandSpec commands() {
+        return spec;
     }
 
     /** What is typed at the terminal. */

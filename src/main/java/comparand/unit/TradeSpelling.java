@@ -1,9 +1,12 @@
 package comparand.unit;
 
 import comparand.diag.Suggest;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -207,6 +210,15 @@ public final class TradeSpelling {
         say(w, "m2", "sqm");
         say(w, "{count}", "count", "counts", "bubbles");
         return Map.copyOf(w);
+    }
+
+    /** The spellings of the trade that are read as whole words, by the UCUM term each stands for. */
+    public static SortedMap<String, List<String>> spellings() {
+        var byTerm = new TreeMap<String, List<String>>();
+        new TreeMap<>(WORDS)
+                .forEach((spelling, term) ->
+                        byTerm.computeIfAbsent(term, t -> new ArrayList<>()).add(spelling));
+        return byTerm;
     }
 
     private static void say(Map<String, String> words, String code, String... spellings) {

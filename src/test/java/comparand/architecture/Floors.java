@@ -158,6 +158,10 @@ final class Floors {
         room("write.yaml", "document.record").with("org.snakeyaml.engine");
         room("write.whole");
         room("write.rebuild", "write.whole", "document");
+        // floor 4: the manual sees the catalogue; records, commands and the tool are given to it as data
+        room("manual.example").with("com.fasterxml.jackson.databind", "org.apache.poi");
+        room("manual", "manual.example", "metric", "unit", "diag")
+                .with("com.fasterxml.jackson.databind", "org.snakeyaml.engine", "org.commonmark");
         // floor 5
         var all = List.copyOf(TABLE.keySet());
         room("app", all.toArray(String[]::new)).with("picocli", "com.fasterxml.jackson.databind");

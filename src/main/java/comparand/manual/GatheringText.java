@@ -1,15 +1,15 @@
-package comparand.app;
+package comparand.manual;
 
 import comparand.metric.Gathering;
 import java.math.BigDecimal;
 import java.util.stream.Collectors;
 
 /** In words, how rows become one result. */
-final class GatheringText implements Gathering.Cases<String> {
+public final class GatheringText implements Gathering.Cases<String> {
 
     private GatheringText() {}
 
-    static String of(Gathering gathering) {
+    public static String of(Gathering gathering) {
         return gathering.fold(new GatheringText());
     }
 
