@@ -53,7 +53,7 @@ final class ManualCommand implements Callable<Integer> {
             main.console().say("wrote %d pages; the first is %s".formatted(pages, out.resolve(FIRST)));
             return Exit.DONE;
         } catch (IOException e) {
-            main.console().complain("The manual could not be written: " + Output.reason(e) + ".");
+            main.console().complain("The manual could not be written: " + Reason.of(e) + ".");
             return Exit.STOPPED;
         }
     }
