@@ -1,6 +1,9 @@
 package comparand.hostile;
 
+import static java.util.Objects.requireNonNull;
+
 import comparand.support.Books;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -11,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
+import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
 /** A small workbook whose parts can be replaced by others, however large. */
@@ -59,9 +63,9 @@ final class HostileBooks {
         var bytes = new ByteArrayOutputStream();
         try (var zip = new ZipOutputStream(bytes)) {
             zip.putNextEntry(new ZipEntry("x"));
-            parts.get(part).write(zip);
+            requireNonNull(parts.get(part), part).write(zip);
         }
-        try (var zip = new java.util.zip.ZipInputStream(new java.io.ByteArrayInputStream(bytes.toByteArray()))) {
+        try (var zip = new ZipInputStream(new ByteArrayInputStream(bytes.toByteArray()))) {
             zip.getNextEntry();
             var text = new String(zip.readAllBytes(), StandardCharsets.UTF_8);
             if (!text.contains(old)) {
