@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -21,7 +20,7 @@ import java.util.concurrent.ConcurrentHashMap;
  * it ends; the folder that is left then is free for the next.
  *
  * <p>The folder goes when its owner is done. Who opened the lock before that, and is given it after, holds a file that is in
- * no folder any more: a word of one's own, written into it and read by its path, tells.
+ * no folder any more: its size, which the file in the folder does not follow, tells.
  */
 final class PlaceLock implements AutoCloseable {
 
@@ -84,14 +83,10 @@ final class PlaceLock implements AutoCloseable {
                 FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
         boolean kept = false;
         try {
-            // behind all content, which others must be able to read
-            if (channel.tryLock(Long.MAX_VALUE - 1, 1, false) == null) {
+            if (channel.tryLock() == null) {
                 return Optional.empty();
             }
-            var word = UUID.randomUUID().toString();
-            channel.truncate(0);
-            channel.write(ByteBuffer.wrap(word.getBytes(StandardCharsets.UTF_8)), 0);
-            if (!Files.readString(file).equals(word)) {
+            if (!isAt(file, channel)) {
                 throw new NoSuchFileException(file.toString());
             }
             kept = true;
@@ -103,6 +98,25 @@ final class PlaceLock implements AutoCloseable {
                 channel.close();
             }
         }
+    }
+
+    /**
+     * Whether a path leads to an open file: whatever size the one is given, the other has. The file must not be opened a second
+     * time to find out, because where locks belong to processes, closing it would give the lock up.
+     */
+    private static boolean isAt(Path file, FileChannel channel) throws IOException {
+        var sizes = ByteBuffer.allocate(Long.BYTES)
+                .putLong(0, UUID.randomUUID().getLeastSignificantBits())
+                .array();
+        for (byte wanted : sizes) {
+            int size = Byte.toUnsignedInt(wanted);
+            channel.truncate(0);
+            channel.write(ByteBuffer.allocate(size), 0);
+            if (Files.size(file) != size) {
+                return false;
+            }
+        }
+        return true;
     }
 
     Path folder() {

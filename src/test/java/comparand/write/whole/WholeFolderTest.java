@@ -182,6 +182,39 @@ class WholeFolderTest {
     }
 
     @Test
+    @DisplayName("a place that is taken is no other program's either, until it is given up")
+    void takenFromAnotherProgram() throws IOException, InterruptedException {
+        try (var place =
+                WholeFolder.take(folder(), WholeFolderTest::isWhole).orElseThrow()) {
+            place.settle();
+            Files.writeString(place.begin().resolve("content"), "new");
+            assertThat(asked()).isEqualTo(3);
+        }
+        assertThat(asked()).isZero();
+    }
+
+    private int asked() throws IOException, InterruptedException {
+        return new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Asking.class.getName(),
+                        folder().toString())
+                .start()
+                .waitFor();
+    }
+
+    /** Asks for a place that another program may have. */
+    static final class Asking {
+        private Asking() {}
+
+        public static void main(String[] args) throws IOException {
+            var place = WholeFolder.take(Path.of(args[0]), WholeFolderTest::isWhole);
+            Runtime.getRuntime().halt(place.isEmpty() ? 3 : 0);
+        }
+    }
+
+    @Test
     @DisplayName("a place that is taken is nobody else's until it is given up")
     void taken() throws IOException {
         try (var place = WholeFolder.take(folder(), WholeFolderTest::isWhole).orElseThrow()) {
