@@ -38,17 +38,17 @@ class RuleOfTheManualTest {
     }
 
     private static List<String> found(Rule rule, Path root) throws IOException {
-        var findings = Findings.start();
+        var findings = new Findings(rule);
         LibraryReader.read(root)
                 .fold(
                         (library, notes) -> {
-                            rule.check(new Context(library, List.of(), LocalDate.of(2026, 11, 20)), findings.of(rule));
+                            rule.check(new Context(library, List.of(), LocalDate.of(2026, 11, 20)), findings);
                             return true;
                         },
                         stops -> {
                             throw new AssertionError(stops);
                         });
-        return findings.all().stream()
+        return Findings.together(List.of(findings)).all().stream()
                 .map(f -> f.severity() + " " + f.span() + " " + f.message())
                 .toList();
     }
