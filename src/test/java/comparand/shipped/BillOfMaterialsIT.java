@@ -36,12 +36,20 @@ class BillOfMaterialsIT {
 
     /** What may be shipped: licences that let others use, change and hand on. */
     private static final Set<String> ALLOWED =
-            Set.of("Apache-2.0", "MIT", "BSD-3-Clause", "MPL-2.0 OR LGPL-2.1-or-later", "OFL-1.1", "CC-BY-SA-3.0");
+            Set.of(
+                    "Apache-2.0",
+                    "MIT",
+                    "BSD-2-Clause",
+                    "BSD-3-Clause",
+                    "MPL-2.0 OR LGPL-2.1-or-later",
+                    "OFL-1.1",
+                    "CC-BY-SA-3.0");
 
     /** Words that each licence has in its text. */
     private static final Map<String, String> WORDS = Map.of(
             "Apache-2.0", "TERMS AND CONDITIONS FOR USE, REPRODUCTION, AND DISTRIBUTION",
             "MIT", "Permission is hereby granted, free of charge",
+            "BSD-2-Clause", "Redistribution and use in source and binary forms",
             "BSD-3-Clause", "Redistribution and use in source and binary forms",
             "MPL-2.0 OR LGPL-2.1-or-later", "Mozilla Public License Version 2.0",
             "OFL-1.1", "SIL OPEN FONT LICENSE Version 1.1",
