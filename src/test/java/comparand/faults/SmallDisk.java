@@ -78,8 +78,7 @@ final class SmallDisk {
                 diff -r '%s/example' '%s/example' > /dev/null; same=$?
                 left=$(ls -A '%s' | grep -cv '^[.]*example\\(.built-from\\)*$')
                 echo "code $code same $same left $left"
-                """
-                .formatted(
+                """.formatted(
                         reports,
                         percent,
                         disk,
