@@ -65,32 +65,28 @@ final class SmallDisk {
         return new Build(run, isWritten);
     }
 
-    /** The same on a real file system of so many KiB, which is mounted for one process; empty where none may be. */
-    Build onADiskOf(int kib) throws IOException {
+    /** The same on a real file system, mounted for one process, of so many per cent of the size of the earlier output. */
+    Build onADiskOf(int percent) throws IOException {
         var disk = Files.createDirectories(folder.resolve("disk"));
+        var reports = folder.resolve("reports");
         var report = folder.resolve("report.txt");
         var script = """
-                mount -t tmpfs -o size=%dk none '%s' || exit 99
-                cp -r '%s' '%s/kept' || exit 98
-                mkdir '%s/reports'; cp -r '%s/reports/example' '%s/reports/example' || exit 97
+                size=$(( $(du -sk '%s/example' | cut -f1) * %d / 100 ))
+                mount -t tmpfs -o size=${size}k none '%s' || exit 99
+                cp -r '%s/example' '%s/example' || exit 98
                 %s > '%s' 2>&1; code=$?
-                diff -r '%s/kept' '%s/reports/example' > /dev/null; same=$?
-                left=$(ls -A '%s/reports' | grep -cv '^[.]*example\\(.built-from\\)*$')
+                diff -r '%s/example' '%s/example' > /dev/null; same=$?
+                left=$(ls -A '%s' | grep -cv '^[.]*example\\(.built-from\\)*$')
                 echo "code $code same $same left $left"
                 """.formatted(
-                        kib,
+                        reports,
+                        percent,
                         disk,
-                        folder.resolve("reports/example"),
+                        reports,
                         disk,
-                        disk,
-                        folder,
-                        disk,
-                        build("de")
-                                .replace(
-                                        folder.resolve("reports").toString(),
-                                        disk.resolve("reports").toString()),
+                        build("de").replace(reports.toString(), disk.toString()),
                         report,
-                        disk,
+                        reports,
                         disk,
                         disk);
         var run = Tool.run(folder, List.of("unshare", "-rm", "sh", "-c", script));

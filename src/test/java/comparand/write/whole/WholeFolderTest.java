@@ -184,8 +184,7 @@ class WholeFolderTest {
     @Test
     @DisplayName("a place that is taken is no other program's either, until it is given up")
     void takenFromAnotherProgram() throws IOException, InterruptedException {
-        try (var place =
-                WholeFolder.take(folder(), WholeFolderTest::isWhole).orElseThrow()) {
+        try (var place = WholeFolder.take(folder(), WholeFolderTest::isWhole).orElseThrow()) {
             place.settle();
             Files.writeString(place.begin().resolve("content"), "new");
             assertThat(asked()).isEqualTo(3);
