@@ -72,7 +72,8 @@ public final class FuzzReport {
                 memory asked for is bounded in proportion to the input; and read again, the same input must give the same findings.
 
                 `library-` is one file of the blank library, with all that `check` and `plan` do with the whole of it. *Whole* are
-                inputs that were read without a STOP. *Ways* are those that joined the ones changed further.
+                inputs that were read without a STOP. *Ways* are those that joined the ones changed further. *Failures* are the kinds of
+                fault met in this run; what was mended of them since stands in the last table.
 
                 Written by `mvn -q test-compile exec:java -Dexec.classpathScope=test -Dexec.mainClass=comparand.hostile.FuzzReport`,
                 seed %d, %d inputs in all.
