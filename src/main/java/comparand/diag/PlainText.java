@@ -8,15 +8,18 @@ final class PlainText {
 
     private static final int LONGEST_QUOTE = 80;
     private static final int LONGEST = 1000;
-    private static final Pattern QUOTED = Pattern.compile("([`\"])([^`\"]{" + (LONGEST_QUOTE + 1) + ",}+)(?=[`\"])");
+    /** From an opening sign to the next of its kind, so that what stands between two quoted words is none. */
+    private static final Pattern QUOTED = Pattern.compile("([`\"])((?:(?!\\1).)*+)\\1", Pattern.DOTALL);
 
     private PlainText() {}
 
     /** A sentence as one line, its quoted words shortened. */
     static String line(String text) {
         var shown = QUOTED.matcher(signs(text))
-                .replaceAll(
-                        m -> Matcher.quoteReplacement(m.group(1) + m.group(2).substring(0, LONGEST_QUOTE) + "…"));
+                .replaceAll(m -> Matcher.quoteReplacement(
+                        m.group(2).length() <= LONGEST_QUOTE
+                                ? m.group()
+                                : m.group(1) + m.group(2).substring(0, LONGEST_QUOTE) + "…" + m.group(1)));
         return shown.length() <= LONGEST ? shown : shown.substring(0, LONGEST) + "…";
     }
 
