@@ -91,9 +91,10 @@ public record Manual(String version, Map<String, String> schemas, List<CommandTe
         // examples know nothing of each other, each runs in a folder of its own: while some are told, others are run
         var leading = CompletableFuture.supplyAsync(() -> Chapters.leading(Story.teller(bench)));
         var howTo = CompletableFuture.supplyAsync(() -> Chapters.howTo(Story.teller(bench)));
-        var findings = CompletableFuture.supplyAsync(() -> List.copyOf(Findings.all().values()).parallelStream()
-                .map(f -> FindingShown.of(f, bench))
-                .toList());
+        var findings =
+                CompletableFuture.supplyAsync(() -> List.copyOf(Findings.all().values()).parallelStream()
+                        .map(f -> FindingShown.of(f, bench))
+                        .toList());
         var shown = CommandPages.of(commands, bench, demo);
         var pages = new ArrayList<>(done(leading));
         pages.addAll(2, List.of(WordPages.page()));
@@ -117,7 +118,8 @@ public record Manual(String version, Map<String, String> schemas, List<CommandTe
         try {
             return work.join();
         } catch (CompletionException e) {
-            throw new IllegalStateException(e.getCause() == null ? e.getMessage() : e.getCause().getMessage(), e);
+            throw new IllegalStateException(
+                    e.getCause() == null ? e.getMessage() : e.getCause().getMessage(), e);
         }
     }
 

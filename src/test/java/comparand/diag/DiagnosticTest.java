@@ -111,7 +111,9 @@ class DiagnosticTest {
 
     @Test
     void aLongQuoteIsShortenedAndWhatStandsBetweenTwoQuotesIsNot() {
-        var between = "stands between two quoted words and is longer than any quote may be, ".repeat(3).strip();
+        var between = "stands between two quoted words and is longer than any quote may be, "
+                .repeat(3)
+                .strip();
         var found = Diagnostic.note("any-code", Span.startOf("a"), "`one` " + between + " `two`", "why", "fix");
         assertThat(found.message()).isEqualTo("`one` " + between + " `two`");
 
