@@ -8,16 +8,22 @@ final class PlainText {
 
     private static final int LONGEST_QUOTE = 80;
     private static final int LONGEST = 1000;
-    private static final Pattern QUOTED = Pattern.compile("([`\"])([^`\"]{" + (LONGEST_QUOTE + 1) + ",}+)(?=[`\"])");
+    /** From an opening sign to the next of its kind, so that what stands between two quoted words is none. */
+    private static final Pattern QUOTED = Pattern.compile("`[^`]*+`|\"[^\"]*+\"");
 
     private PlainText() {}
 
     /** A sentence as one line, its quoted words shortened. */
     static String line(String text) {
-        var shown = QUOTED.matcher(signs(text))
-                .replaceAll(
-                        m -> Matcher.quoteReplacement(m.group(1) + m.group(2).substring(0, LONGEST_QUOTE) + "…"));
+        var shown = QUOTED.matcher(signs(text)).replaceAll(m -> Matcher.quoteReplacement(shortened(m.group())));
         return shown.length() <= LONGEST ? shown : shown.substring(0, LONGEST) + "…";
+    }
+
+    /** Words with the signs around them. */
+    private static String shortened(String quote) {
+        return quote.length() - 2 <= LONGEST_QUOTE
+                ? quote
+                : quote.substring(0, 1 + LONGEST_QUOTE) + "…" + quote.charAt(0);
     }
 
     /**

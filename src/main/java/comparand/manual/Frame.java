@@ -64,6 +64,15 @@ final class Frame {
         return out.toString();
     }
 
+    /** With the chapter: a condition may be called as a metric is. */
+    private String title(Page page) {
+        return all.stream()
+                .filter(p -> p.path().equals(page.chapter()) && !p.equals(page))
+                .map(p -> page.title() + " - " + p.title())
+                .findFirst()
+                .orElse(page.title());
+    }
+
     private List<String> way(Page page) {
         var above = all.stream()
                 .filter(p -> p.path().equals(page.chapter()) && !p.equals(page))

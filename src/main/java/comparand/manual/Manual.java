@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
 /**
  * The manual, as a folder of pages and as text.
@@ -86,25 +88,39 @@ public record Manual(String version, Map<String, String> schemas, List<CommandTe
     private List<Page> pages(Bench bench, Path unpacked, Path demo) throws IOException {
         var trees = new LinkedHashMap<String, JsonNode>();
         schemas.forEach((name, text) -> trees.put(name, Resources.json(text)));
-        var pages = new ArrayList<Page>();
-        pages.addAll(Chapters.leading(Story.teller(bench)));
+        // examples know nothing of each other, each runs in a folder of its own: while some are told, others are run
+        var leading = CompletableFuture.supplyAsync(() -> Chapters.leading(Story.teller(bench)));
+        var howTo = CompletableFuture.supplyAsync(() -> Chapters.howTo(Story.teller(bench)));
+        var findings =
+                CompletableFuture.supplyAsync(() -> List.copyOf(Findings.all().values()).parallelStream()
+                        .map(f -> FindingShown.of(f, bench))
+                        .toList());
+        var shown = CommandPages.of(commands, bench, demo);
+        var pages = new ArrayList<>(done(leading));
         pages.addAll(2, List.of(WordPages.page()));
-        pages.addAll(CommandPages.of(commands, bench, demo));
+        pages.addAll(shown);
         pages.addAll(RecordPages.of(trees, ReadRecords.of(trees, unpacked)));
         pages.addAll(MetricPages.of(Catalogue.shipped()));
         pages.addAll(ConditionPages.of(Catalogue.shipped()));
         pages.add(UnitPage.page());
         pages.add(TextsPage.page());
-        // each runs in a folder of its own, and none knows of another
-        pages.addAll(FindingPages.of(List.copyOf(Findings.all().values()).parallelStream()
-                .map(f -> FindingShown.of(f, bench))
-                .toList()));
-        pages.addAll(Chapters.howTo(Story.teller(bench)));
+        pages.addAll(FindingPages.of(done(findings)));
+        pages.addAll(done(howTo));
         var whole = new ArrayList<Page>();
         whole.add(ContentsPages.contents(pages));
         whole.addAll(pages);
         whole.add(ContentsPages.index(pages));
         return whole;
+    }
+
+    /** What was worked on beside; what went wrong there is told as it is. */
+    private static <T> T done(CompletableFuture<T> work) {
+        try {
+            return work.join();
+        } catch (CompletionException e) {
+            throw new IllegalStateException(
+                    e.getCause() == null ? e.getMessage() : e.getCause().getMessage(), e);
+        }
     }
 
     private static void write(Path file, byte[] content) throws IOException {

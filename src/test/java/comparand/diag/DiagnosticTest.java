@@ -108,4 +108,16 @@ class DiagnosticTest {
                         Arbitraries.of("m", "n"))
                 .as((severity, code, span, message) -> new Diagnostic(severity, code, span, message, "w", "f"));
     }
+
+    @Test
+    void aLongQuoteIsShortenedAndWhatStandsBetweenTwoQuotesIsNot() {
+        var between = "stands between two quoted words and is longer than any quote may be, "
+                .repeat(3)
+                .strip();
+        var found = Diagnostic.note("any-code", Span.startOf("a"), "`one` " + between + " `two`", "why", "fix");
+        assertThat(found.message()).isEqualTo("`one` " + between + " `two`");
+
+        var quoted = Diagnostic.note("any-code", Span.startOf("a"), "`" + "x".repeat(200) + "` is long", "why", "fix");
+        assertThat(quoted.message()).isEqualTo("`" + "x".repeat(80) + "…` is long");
+    }
 }
