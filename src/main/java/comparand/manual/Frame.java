@@ -33,7 +33,7 @@ final class Frame {
         out.raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">");
         out.raw("<meta name=\"color-scheme\" content=\"light dark\">");
         out.raw("<title>%s - manual of Comparand</title>"
-                .formatted(Html.text(page.title().replace("`", ""))));
+                .formatted(Html.text(title(page).replace("`", ""))));
         out.raw("<link rel=\"stylesheet\" href=\"%s\">".formatted(page.to("style/manual.css")));
         out.raw("</head>");
         out.raw("<body>");
