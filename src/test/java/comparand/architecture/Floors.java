@@ -55,7 +55,11 @@ final class Floors {
                 .with("org.snakeyaml.engine", "com.fasterxml.jackson.databind");
         room("read.results", "document.result", "flow", "diag").with("com.fasterxml.jackson");
         room("read.workbook", "model", "unit", "flow", "diag")
-                .with("org.apache.poi", "org.apache.commons.compress.archivers.zip", "org.xml.sax", "javax.xml.parsers");
+                .with(
+                        "org.apache.poi",
+                        "org.apache.commons.compress.archivers.zip",
+                        "org.xml.sax",
+                        "javax.xml.parsers");
         room("read.proposal", "read.csv", "read.workbook", "model", "model.library", "metric", "unit", "diag");
         stage("check");
         room("reference", "model.library", "document.record", "diag").with("org.apache.commons.text");

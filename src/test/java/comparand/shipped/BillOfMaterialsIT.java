@@ -35,15 +35,14 @@ class BillOfMaterialsIT {
     private static final Path XML = Shipment.APP.resolve("sbom/comparand.cdx.xml");
 
     /** What may be shipped: licences that let others use, change and hand on. */
-    private static final Set<String> ALLOWED =
-            Set.of(
-                    "Apache-2.0",
-                    "MIT",
-                    "BSD-2-Clause",
-                    "BSD-3-Clause",
-                    "MPL-2.0 OR LGPL-2.1-or-later",
-                    "OFL-1.1",
-                    "CC-BY-SA-3.0");
+    private static final Set<String> ALLOWED = Set.of(
+            "Apache-2.0",
+            "MIT",
+            "BSD-2-Clause",
+            "BSD-3-Clause",
+            "MPL-2.0 OR LGPL-2.1-or-later",
+            "OFL-1.1",
+            "CC-BY-SA-3.0");
 
     /** Words that each licence has in its text. */
     private static final Map<String, String> WORDS = Map.of(
