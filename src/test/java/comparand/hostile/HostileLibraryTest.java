@@ -95,7 +95,7 @@ class HostileLibraryTest {
         });
         all.put(
                 "entries without number -> yaml-too-many",
-                library -> Files.writeString(library.resolve(PAPER), "source: [" + "1,".repeat(1_000_001) + "]\n"));
+                library -> Files.writeString(library.resolve(PAPER), "source: [" + "1,".repeat(2_000_001) + "]\n"));
         all.put(
                 "a record of twenty megabytes and more -> file-too-large",
                 library -> Files.writeString(library.resolve(PAPER), "# x\n".repeat(5_000_001)));
