@@ -39,7 +39,7 @@ public record Diagnostic(Severity severity, String code, Span span, String messa
         }
         message = PlainText.line(message);
         why = PlainText.line(why);
-        fix = PlainText.line(fix);
+        fix = PlainText.toType(fix);
     }
 
     public static Diagnostic stop(String code, Span span, String message, String why, String fix) {

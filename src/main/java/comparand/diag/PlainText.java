@@ -15,7 +15,15 @@ final class PlainText {
 
     /** A sentence as one line, its quoted words shortened. */
     static String line(String text) {
-        var shown = QUOTED.matcher(signs(text)).replaceAll(m -> Matcher.quoteReplacement(shortened(m.group())));
+        return cut(QUOTED.matcher(signs(text)).replaceAll(m -> Matcher.quoteReplacement(shortened(m.group()))));
+    }
+
+    /** What is to be typed, as one line: shortened, its quoted words would be of no use. */
+    static String toType(String text) {
+        return cut(signs(text));
+    }
+
+    private static String cut(String shown) {
         return shown.length() <= LONGEST ? shown : shown.substring(0, LONGEST) + "…";
     }
 

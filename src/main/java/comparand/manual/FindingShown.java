@@ -75,6 +75,6 @@ record FindingShown(Finding finding, List<Example.Shown> shown) {
 
     /** A sentence without the words it quotes and the numbers in it. */
     static String alike(String message) {
-        return message.replaceAll("`[^`]*`", "`").replaceAll("[0-9]+([.,][0-9]+)*", "0");
+        return message.replaceAll("`[^`]*`", "`").replaceAll("[0-9]++(?:[.,][0-9]++)*+", "0");
     }
 }

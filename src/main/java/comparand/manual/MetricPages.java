@@ -9,6 +9,7 @@ import comparand.metric.Effect;
 import comparand.metric.Gathering;
 import comparand.metric.Metric;
 import comparand.metric.Variant;
+import comparand.metric.WorkedAgain;
 import comparand.metric.WorkedValue;
 import comparand.unit.Printed;
 import comparand.unit.Rounding;

@@ -95,13 +95,7 @@ public final class Metric {
     }
 
     public Optional<ConditionUse> condition(String id) {
-        // asked for every condition of every metric of a form: a stream would cost more than the search
-        for (var use : b.conditions) {
-            if (use.condition().id().equals(id)) {
-                return Optional.of(use);
-            }
-        }
-        return Optional.empty();
+        return b.conditions.stream().filter(c -> c.condition().id().equals(id)).findFirst();
     }
 
     /** The condition along which values may be read off between two neighbours, if there is one. */

@@ -35,8 +35,16 @@ record Steady(Path path, String file, String fingerprint, Stamp stamp, boolean i
     /** The file as it is now. */
     static Steady of(Path path, String file) throws IOException {
         var stamp = Stamp.of(path);
-        long age = System.currentTimeMillis() - stamp.written().toMillis();
-        return new Steady(path, file, Fingerprint.of(path), stamp, age < TICK.toMillis());
+        return new Steady(path, file, Fingerprint.of(path), stamp, isFresh(stamp));
+    }
+
+    /** Whether it was written since this program started or shortly before, so that another writing might have the same time. */
+    private static boolean isFresh(Stamp stamp) {
+        return ProcessHandle.current()
+                .info()
+                .startInstant()
+                .map(start -> stamp.written().toInstant().isAfter(start.minus(TICK)))
+                .orElse(true);
     }
 
     /**

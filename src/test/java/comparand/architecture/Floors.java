@@ -139,7 +139,7 @@ final class Floors {
         room("write.office", "document").with("org.apache.poi");
         room("write.json", "document.result").with("com.fasterxml.jackson");
         room("write.xlsx", "write", "write.chart", "write.office", "document", "document.chart", "document.form")
-                .with("org.apache.poi", "org.openxmlformats.schemas");
+                .with("org.apache.poi", "org.openxmlformats.schemas", "org.apache.commons.compress.archivers.zip");
         room("write.pdf", "write", "write.figure", "document", "document.chart")
                 .with("com.lowagie", "javax.xml.stream");
         room("write.chart", "document.chart")

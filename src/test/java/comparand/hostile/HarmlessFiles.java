@@ -59,7 +59,7 @@ final class HarmlessFiles {
             case "txt" ->
                 assertThat(Files.readString(file).codePoints().filter(HarmlessFiles::isControl))
                         .isEmpty();
-            default -> assertThat(name).matches(".*\\.(png|sha256)");
+            default -> assertThat(name).matches(".*\\.(png|sha256|built-from)");
         }
     }
 

@@ -5,11 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** No finding without a page, and no page without a finding: the source is the judge. */
 class FindingPagesTest {
+
+    /** It takes two programs at once, or one that was stopped while it wrote. */
+    private static final Set<String> OF_OTHER_PROGRAMS = Set.of(
+            "library-busy", "library-settled", "library-unsettled", "output-busy", "output-settled", "output-over-library");
+
+    private static final Set<String> OF_HUGE_FILES = Set.of(
+            "yaml-too-many", "findings-too-many", "inputs-too-many", "references-line-too-long", "results-too-large");
 
     @Test
     @DisplayName("the findings of the manual are those the source can give")
@@ -37,7 +45,7 @@ class FindingPagesTest {
         assertThat(Findings.all().values().stream()
                         .filter(f -> f.examples().isEmpty())
                         .map(Finding::code))
-                .allMatch(c -> c.startsWith("slide-"));
+                .allMatch(c -> c.startsWith("slide-") || OF_OTHER_PROGRAMS.contains(c) || OF_HUGE_FILES.contains(c));
     }
 
     @Test

@@ -6,12 +6,9 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -30,7 +27,7 @@ class CardsTest {
     Stream<DynamicTest> everyWorkedValueIsReproducedToItsPrintedDigits() {
         return everyCard(m -> m.worked().forEach(worked -> {
             double printed = worked.result().in(m.unit());
-            assertThat(computed(m, worked))
+            assertThat(WorkedAgain.of(m, worked))
                     .as("%s is %s (%s)", m.id(), worked.result(), worked.citation())
                     .isCloseTo(printed, within(worked.result().halfUnitIn(m.unit()) * (1 + 1e-9)));
             assertThat(m.possible().contain(printed))
@@ -186,31 +183,5 @@ class CardsTest {
         assertThat(Cards.built().stream().map(Metric::id)).doesNotHaveDuplicates();
         assertThat(Cards.built())
                 .containsExactlyInAnyOrderElementsOf(Catalogue.shipped().all());
-    }
-
-    /** By the way whose variant is worked, and among several by the one that takes the most of what is given. */
-    private static double computed(Metric metric, WorkedValue worked) {
-        var definition = new TreeMap<>(metric.standardDefinition().aspects());
-        definition.putAll(worked.definition().aspects());
-        var wanted = new Definition(definition);
-        var way = metric.derivations().stream()
-                .filter(d -> d.gives().aspects().entrySet().stream()
-                        .allMatch(e -> e.getValue().equals(definition.get(e.getKey()))))
-                .filter(d -> d.inputs().stream().allMatch(i -> worked.inputs().containsKey(i.id())))
-                .max(Comparator.comparingInt(d -> d.inputs().size()))
-                .orElseThrow();
-        int n = worked.inputs().keySet().stream()
-                .mapToInt(id -> worked.rows(id).size())
-                .max()
-                .orElse(1);
-        List<Map<String, Double>> rows = new ArrayList<>();
-        for (int row = 0; row < n; row++) {
-            var numbers = new HashMap<String, Double>();
-            for (var input : way.inputs()) {
-                numbers.put(input.id(), worked.rows(input.id()).get(row).in(input.unit()));
-            }
-            rows.add(numbers);
-        }
-        return Computed.gathered(way, rows, wanted);
     }
 }

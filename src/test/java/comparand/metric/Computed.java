@@ -83,7 +83,7 @@ final class Computed {
             if (fits(way, wanted)) {
                 var rows = rows(way, wanted);
                 if (rows.isPresent()) {
-                    return Optional.of(gathered(way, rows.get(), wanted));
+                    return Optional.of(WorkedAgain.gathered(way, rows.get(), wanted));
                 }
             }
         }
@@ -149,71 +149,5 @@ final class Computed {
                 && way.applies().stream()
                         .allMatch(a -> a.holds(
                                 Optional.ofNullable(words.get(a.condition().id()))));
-    }
-
-    /** Rows taken as those of one member, or, where a line or sum is over a group, as members of one row each. */
-    static double gathered(Derivation way, List<Map<String, Double>> rows, Definition wanted) {
-        return way.gathering().fold(new Gathering.Cases<Double>() {
-            @Override
-            public Double eachRow(Gathering.EachRow g) {
-                return each().stream().mapToDouble(d -> d).average().orElseThrow();
-            }
-
-            @Override
-            public Double sums(Gathering.Sums g) {
-                var sums = new HashMap<String, Double>();
-                rows.forEach(r -> r.forEach((id, x) -> sums.merge(id, x, Double::sum)));
-                return formula(sums);
-            }
-
-            @Override
-            public Double total(Gathering.Total g) {
-                return each().stream().mapToDouble(d -> d).sum();
-            }
-
-            @Override
-            public Double median(Gathering.Median g) {
-                var sorted = each().stream().sorted().toList();
-                int n = sorted.size();
-                return (sorted.get((n - 1) / 2) + sorted.get(n / 2)) / 2;
-            }
-
-            @Override
-            public Double fit(Gathering.Fit g) {
-                return found(g.of(column(g.xInput()), column(g.yInput())).orElseThrow());
-            }
-
-            @Override
-            public Double crossing(Gathering.Crossing g) {
-                return found(g.of(column(g.xInput()), column(g.yInput())).x());
-            }
-
-            @Override
-            public Double lowest(Gathering.Lowest g) {
-                return found(g.crossings().stream()
-                        .map(c -> c.of(column(c.xInput()), column(c.yInput())))
-                        .min(Crossed.ORDER)
-                        .orElseThrow()
-                        .x());
-            }
-
-            private List<Double> each() {
-                return rows.stream().map(this::formula).toList();
-            }
-
-            private double formula(Map<String, Double> numbers) {
-                return way.computation().of(new Inputs(numbers, wanted));
-            }
-
-            private double found(double x) {
-                return way.computation().of(new Inputs(Map.of(Gathering.FOUND, x), wanted));
-            }
-
-            private double[] column(String id) {
-                return rows.stream()
-                        .mapToDouble(r -> r.getOrDefault(id, Double.NaN))
-                        .toArray();
-            }
-        });
     }
 }

@@ -34,7 +34,7 @@ class MetricOfTheManualTest {
                                 .get(0)
                                 .in(way.inputs().get(1).unit()));
 
-        assertThat(Computed.gathered(way, List.of(row), metric.standardDefinition()))
+        assertThat(WorkedAgain.gathered(way, List.of(row), metric.standardDefinition()))
                 .isCloseTo(worked.result().in(metric.unit()), within(1e-9));
         assertThat(Catalogue.shipped().with(List.of(metric)).find("prime-wash-ratio"))
                 .contains(metric);

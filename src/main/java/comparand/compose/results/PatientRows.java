@@ -40,7 +40,7 @@ final class PatientRows {
      *
      * @param file it speaks of, from the library's folder on, with or without a sheet
      */
-    String said(String file, String code, String message) {
+    String inDocuments(String file, String code, String message) {
         return QUOTE_NO_CELL.contains(code) || !isOfPatients(file)
                 ? message
                 : run.words().say("found.of-patients");

@@ -255,7 +255,7 @@ public final class ResultSets {
                 d.span().isCell() ? Optional.of(d.span().within()) : Optional.empty(),
                 d.span().line(),
                 d.span().column(),
-                new PatientRows(run).said(d.span().file(), d.code(), d.message()),
+                new PatientRows(run).inDocuments(d.span().file(), d.code(), d.message()),
                 d.why(),
                 d.fix());
     }

@@ -40,7 +40,10 @@ public final class RowLogResults {
                 f.held(),
                 f.notes().stream()
                         .map(n -> new NoteResult(
-                                n.line(), Kebab.of(n.fate()), n.code(), patients.said(f.file(), n.code(), n.reason())))
+                                n.line(),
+                                Kebab.of(n.fate()),
+                                n.code(),
+                                patients.inDocuments(f.file(), n.code(), n.reason())))
                         .toList(),
                 f.unlisted());
     }

@@ -38,9 +38,6 @@ final class YamlTree {
     /** A source with 20 000 values has about 1 100 000; each takes some 150 bytes of memory. */
     static final int MOST_NODES = 2_000_000;
 
-    /** Eight pages: far more than any abstract, quote or note, and still short enough for every rule that looks at a text. */
-    static final int LONGEST_TEXT = 20_000;
-
     private final String file;
     private final FileFindings findings;
     private final Deque<Open> open = new ArrayDeque<>();
@@ -177,28 +174,7 @@ final class YamlTree {
         boolean escaped = event.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED;
         boolean quoted = escaped || event.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
         place(new Node.Scalar(text, span, quoted ? span.part(1, Math.max(1, span.length() - 2)) : span));
-        if (text.length() > LONGEST_TEXT) {
-            refuse(
-                    "yaml-text-too-long",
-                    span,
-                    "this text has %d signs, more than the %d a text may have".formatted(text.length(), LONGEST_TEXT),
-                    "shorten it; what is that long belongs into a file of its own");
-        }
-        if (escaped) {
-            TextSigns.unprintable(text)
-                    .ifPresent(at -> refuse(
-                            "text-sign-unprintable",
-                            span,
-                            "this text holds the sign U+%04X, which nobody sees".formatted((int) text.charAt(at)),
-                            "take the escape out that stands for it"));
-        }
-        TextSigns.turning(text)
-                .ifPresent(at -> refuse(
-                        "text-turned",
-                        span,
-                        "this text holds the sign U+%04X, which turns the order of what is shown behind it"
-                                .formatted((int) text.charAt(at)),
-                        "delete the sign; it cannot be seen, so type the text anew if need be"));
+        TextFault.in(text, escaped).forEach(f -> refuse(f.code(), span, f.message(), f.fix()));
         return isCounted(span);
     }
 

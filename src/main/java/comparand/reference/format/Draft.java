@@ -114,8 +114,10 @@ final class Draft {
 
     void keep(String tag, String text) {
         var plain = fitting(text);
-        if (!plain.isEmpty()) {
-            kept.computeIfAbsent(tag, t -> new ArrayList<>()).add(plain);
+        // a damaged file may have anything for the name of a field
+        var name = Plain.text(tag);
+        if (!plain.isEmpty() && !name.isEmpty()) {
+            kept.computeIfAbsent(name, t -> new ArrayList<>()).add(plain);
         }
     }
 

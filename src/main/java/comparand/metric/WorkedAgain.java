@@ -1,12 +1,5 @@
-package comparand.manual;
+package comparand.metric;
 
-import comparand.metric.Crossed;
-import comparand.metric.Definition;
-import comparand.metric.Derivation;
-import comparand.metric.Gathering;
-import comparand.metric.Inputs;
-import comparand.metric.Metric;
-import comparand.metric.WorkedValue;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,7 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Computes a worked value of the catalogue again, from its inputs and the formula of the variant it follows. */
-final class WorkedAgain implements Gathering.Cases<Double> {
+public final class WorkedAgain implements Gathering.Cases<Double> {
 
     private final Derivation way;
     private final List<Map<String, Double>> rows;
@@ -28,7 +21,7 @@ final class WorkedAgain implements Gathering.Cases<Double> {
     }
 
     /** The result in the unit of the metric. */
-    static double of(Metric metric, WorkedValue worked) {
+    public static double of(Metric metric, WorkedValue worked) {
         var aspects = new TreeMap<>(metric.standardDefinition().aspects());
         aspects.putAll(worked.definition().aspects());
         var wanted = new Definition(aspects);
@@ -50,6 +43,11 @@ final class WorkedAgain implements Gathering.Cases<Double> {
             }
             rows.add(numbers);
         }
+        return gathered(way, rows, wanted);
+    }
+
+    /** Rows taken as those of one member, or, where a line or sum is over a group, as members of one row each. */
+    static double gathered(Derivation way, List<Map<String, Double>> rows, Definition wanted) {
         return way.gathering().fold(new WorkedAgain(way, rows, wanted));
     }
 
