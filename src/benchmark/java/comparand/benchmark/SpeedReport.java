@@ -28,7 +28,7 @@ final class SpeedReport {
 
     private static final Path REPORT = Path.of("src/test/resources/reports/speed.md");
     private static final String DEMO = "evidence/dossiers/small-oxygenators.yaml";
-    private static final int TURNS = 7;
+    private static final int TURNS = 5;
     private static final List<LargeLibrary.Size> SIZES = List.of(
             new LargeLibrary.Size(10, 100, 2, 2),
             new LargeLibrary.Size(30, 300, 2, 7),

@@ -14,7 +14,12 @@ class FindingPagesTest {
 
     /** It takes two programs at once, or one that was stopped while it wrote. */
     private static final Set<String> OF_OTHER_PROGRAMS = Set.of(
-            "library-busy", "library-settled", "library-unsettled", "output-busy", "output-settled", "output-over-library");
+            "library-busy",
+            "library-settled",
+            "library-unsettled",
+            "output-busy",
+            "output-settled",
+            "output-over-library");
 
     private static final Set<String> OF_HUGE_FILES = Set.of(
             "yaml-too-many", "findings-too-many", "inputs-too-many", "references-line-too-long", "results-too-large");
