@@ -60,8 +60,8 @@ final class SpeedReport {
               values gathered anew for every dossier, groups compared with each other in pairs. Files are read side by side, and so
               rules run.
             - **A build in a library of 100,000 values** costs more than n log n: two thirds of it are the collector, in a heap of 512 MiB that
-              the library nearly fills, and `ComparandResults.files` looks through all files of the library for every local result.
-              Next: sources that no dossier at hand asks for are let go once they are checked; files found by name.
+              the library nearly fills. All files of the library were looked through for every local result; that was mended after these
+              figures. Next: sources that no dossier at hand asks for are let go once they are checked.
             - **A rebuild after a change** writes nearly everything, since the fingerprint of all inputs is printed on nearly every file. Next:
               a fingerprint over what the dossier rests on.
             """;

@@ -1,6 +1,6 @@
 package comparand.app;
 
-import comparand.read.Fingerprint;
+import comparand.digest.Sha;
 import comparand.write.rebuild.BuiltFrom;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -42,7 +42,7 @@ final class Checksums {
         }
         for (var written : read(folder.resolve(FILE)).entrySet()) {
             var file = folder.resolve(written.getKey());
-            if (!Files.isRegularFile(file) || !Fingerprint.of(file).equals(written.getValue())) {
+            if (!Files.isRegularFile(file) || !Sha.of(file).equals(written.getValue())) {
                 return false;
             }
         }
@@ -59,7 +59,7 @@ final class Checksums {
         }
         var written = read(folder.resolve(FILE));
         for (var name : files(folder)) {
-            if (!Fingerprint.of(folder.resolve(name)).equals(written.get(name))) {
+            if (!Sha.of(folder.resolve(name)).equals(written.get(name))) {
                 return Optional.of(name);
             }
         }

@@ -1,6 +1,6 @@
 package comparand.app;
 
-import comparand.write.whole.Sha;
+import comparand.digest.Sha;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -10,6 +10,7 @@ import comparand.compose.Composer;
 import comparand.compose.text.RunFacts;
 import comparand.diag.Diagnostic;
 import comparand.diag.Span;
+import comparand.digest.Sha;
 import comparand.document.publication.Publication;
 import comparand.flow.Outcome;
 import comparand.match.Matcher;
@@ -27,9 +28,6 @@ import comparand.read.TemplateReader;
 import comparand.study.LocalStudies;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -117,12 +115,8 @@ final class Pipeline {
 
     /** SHA-256 over the names and fingerprints of all files, in the order of their names. */
     private static String fingerprint(SortedMap<String, String> inputs) {
-        try {
-            var sha = MessageDigest.getInstance("SHA-256");
-            inputs.forEach((file, print) -> sha.update((file + "\n" + print + "\n").getBytes(StandardCharsets.UTF_8)));
-            return HexFormat.of().formatHex(sha.digest());
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+        var sha = Sha.digest();
+        inputs.forEach((file, print) -> sha.update((file + "\n" + print + "\n").getBytes(StandardCharsets.UTF_8)));
+        return Sha.of(sha);
     }
 }

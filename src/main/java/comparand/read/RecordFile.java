@@ -2,6 +2,7 @@ package comparand.read;
 
 import comparand.diag.Diagnostic;
 import comparand.diag.Span;
+import comparand.digest.Sha;
 import comparand.read.yaml.Binder;
 import comparand.read.yaml.RecordBytes;
 import java.io.IOException;
@@ -45,7 +46,7 @@ record RecordFile<T extends Record>(
         try {
             var bytes = RecordBytes.of(path);
             var record = Binder.read(folder.named(file), bytes, type, findings);
-            return new RecordFile<>(file, record, Optional.of(Fingerprint.of(bytes)), findings);
+            return new RecordFile<>(file, record, Optional.of(Sha.of(bytes)), findings);
         } catch (IOException e) {
             return none(file, List.of(LibraryFolder.unreadable(folder.named(file))));
         }

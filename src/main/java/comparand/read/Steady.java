@@ -1,6 +1,7 @@
 package comparand.read;
 
 import comparand.diag.Span;
+import comparand.digest.Sha;
 import comparand.model.UnreadableRows;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -35,7 +36,7 @@ record Steady(Path path, String file, String fingerprint, Stamp stamp, boolean i
     /** The file as it is now. */
     static Steady of(Path path, String file) throws IOException {
         var stamp = Stamp.of(path);
-        return new Steady(path, file, Fingerprint.of(path), stamp, isFresh(stamp));
+        return new Steady(path, file, Sha.of(path), stamp, isFresh(stamp));
     }
 
     /** Whether it was written since this program started or shortly before, so that another writing might have the same time. */
@@ -55,7 +56,7 @@ record Steady(Path path, String file, String fingerprint, Stamp stamp, boolean i
     void require() {
         try {
             if (Objects.equals(Stamp.of(path), stamp)
-                    && (!isFresh || Fingerprint.of(path).equals(fingerprint))) {
+                    && (!isFresh || Sha.of(path).equals(fingerprint))) {
                 return;
             }
         } catch (IOException e) {

@@ -3,6 +3,7 @@ package comparand.read;
 import comparand.diag.Diagnostic;
 import comparand.diag.Located;
 import comparand.diag.Span;
+import comparand.digest.Sha;
 import comparand.flow.Outcome;
 import comparand.model.template.CommitteeTemplate;
 import comparand.model.template.LookRecord;
@@ -68,7 +69,7 @@ public final class TemplateReader {
             byte[] bytes;
             if (Files.isRegularFile(own)) {
                 bytes = RecordBytes.of(own);
-                fingerprints.put(file, Fingerprint.of(bytes));
+                fingerprints.put(file, Sha.of(bytes));
             } else {
                 bytes = shipped(name);
             }
@@ -128,7 +129,7 @@ public final class TemplateReader {
         try {
             var bytes = RecordBytes.of(path, LARGEST);
             files.put(name.value(), bytes);
-            fingerprints.put(FOLDER + name.value(), Fingerprint.of(bytes));
+            fingerprints.put(FOLDER + name.value(), Sha.of(bytes));
         } catch (IOException e) {
             unreadable(name.span(), name.value());
         }

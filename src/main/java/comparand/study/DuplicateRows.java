@@ -3,6 +3,7 @@ package comparand.study;
 import comparand.diag.Diagnostic;
 import comparand.diag.Located;
 import comparand.diag.Suggest;
+import comparand.digest.Sha;
 import comparand.model.RowSource;
 import comparand.model.library.ColumnRecord;
 import comparand.model.library.ColumnRole;
@@ -11,7 +12,6 @@ import comparand.model.library.Duplicates;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -37,7 +37,7 @@ final class DuplicateRows {
     private final int[] key;
     private final Map<Digest, First> seen = new HashMap<>();
     private final List<Diagnostic> findings = new ArrayList<>();
-    private final MessageDigest sha;
+    private final MessageDigest sha = Sha.digest();
     private final Lines equal = new Lines();
     private int firstOfSecond;
 
@@ -59,11 +59,6 @@ final class DuplicateRows {
                         .mapToInt(h -> header.indexOf(h.value()))
                         .toArray())
                 .orElse(telling);
-        try {
-            this.sha = MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
     }
 
     private boolean isThere(Located<String> heading) {

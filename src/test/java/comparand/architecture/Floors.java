@@ -22,6 +22,7 @@ final class Floors {
     static {
         // floor 0
         room("diag");
+        room("digest");
         room("stat").with("org.apache.commons.math3", "org.apache.commons.rng", "org.apache.commons.statistics");
         room("cite").with("de.undercouch.citeproc", "org.apache.commons.text");
         room("document", "document.chart");
@@ -156,12 +157,12 @@ final class Floors {
         room("write.docx", "write", "write.figure", "write.office", "document", "document.chart")
                 .with("org.apache.poi", "org.apache.xmlbeans", "org.openxmlformats.schemas", "javax.xml.namespace");
         room("write.figure", "write", "document", "document.chart").with("javax.imageio", "javax.xml.stream");
-        room("write.html", "write.figure", "document", "document.chart", "document.exploration")
+        room("write.html", "write.figure", "digest", "document", "document.chart", "document.exploration")
                 .with("com.fasterxml.jackson");
         room("write.text", "write", "document");
         room("write.yaml", "document.record").with("org.snakeyaml.engine");
-        room("write.whole");
-        room("write.rebuild", "write.whole", "document");
+        room("write.whole", "digest");
+        room("write.rebuild", "write.whole", "digest", "document");
         // floor 4: the manual sees the catalogue; records, commands and the tool are given to it as data
         room("manual.example").with("com.fasterxml.jackson.databind", "org.apache.poi");
         room("manual", "manual.example", "metric", "unit", "diag")
@@ -187,7 +188,7 @@ final class Floors {
     }
 
     private static Line stage(String name, String... more) {
-        var below = Stream.of("model", "model.library", "metric", "unit", "flow", "stat", "diag");
+        var below = Stream.of("model", "model.library", "metric", "unit", "flow", "stat", "diag", "digest");
         return room(name, Stream.concat(below, Stream.of(more)).toArray(String[]::new));
     }
 }

@@ -73,9 +73,11 @@ public final class ComparandResults {
     }
 
     private List<String> files(Origin.Local local) {
-        return run.library().fingerprints().keySet().stream()
-                .filter(f -> f.startsWith("studies/" + local.study().id() + "/")
-                        && local.file().contains(f))
+        // asked for every local result: only the files of its study are looked at, not those of the whole library
+        var folder = "studies/" + local.study().id() + "/";
+        return run.library().fingerprints().tailMap(folder).keySet().stream()
+                .takeWhile(f -> f.startsWith(folder))
+                .filter(f -> local.file().contains(f))
                 .toList();
     }
 

@@ -1,9 +1,8 @@
 package comparand.write.html;
 
+import comparand.digest.Sha;
 import comparand.document.Edition;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 
 /** The head of the page: what it is, how it looks, and a content policy under which it can load and send nothing. */
@@ -44,11 +43,7 @@ final class Head {
     }
 
     private static String hash(String text) {
-        try {
-            var digest = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-            return "sha256-" + Base64.getEncoder().encodeToString(digest);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java platform has SHA-256", e);
-        }
+        var digest = Sha.digest().digest(text.getBytes(StandardCharsets.UTF_8));
+        return "sha256-" + Base64.getEncoder().encodeToString(digest);
     }
 }

@@ -1,6 +1,6 @@
 package comparand.write.rebuild;
 
-import comparand.write.whole.Sha;
+import comparand.digest.Sha;
 import comparand.write.whole.WholeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

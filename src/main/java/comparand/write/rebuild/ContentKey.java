@@ -1,7 +1,7 @@
 package comparand.write.rebuild;
 
+import comparand.digest.Sha;
 import comparand.document.Look;
-import comparand.write.whole.Sha;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;

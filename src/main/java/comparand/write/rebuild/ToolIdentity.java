@@ -1,6 +1,6 @@
 package comparand.write.rebuild;
 
-import comparand.write.whole.Sha;
+import comparand.digest.Sha;
 import java.io.File;
 import java.io.IOException;
 import java.net.URI;

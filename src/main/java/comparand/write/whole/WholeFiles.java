@@ -1,5 +1,6 @@
 package comparand.write.whole;
 
+import comparand.digest.Sha;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -3,6 +3,7 @@ package comparand.write.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import comparand.digest.Sha;
 import comparand.write.whole.WholeFiles.Change;
 import comparand.write.whole.WholeFiles.ChangedMeanwhile;
 import comparand.write.whole.WholeFiles.Content;

@@ -1,4 +1,4 @@
-package comparand.write.whole;
+package comparand.digest;
 
 import java.io.IOException;
 import java.nio.file.Files;
