@@ -14,13 +14,16 @@ import java.util.regex.Pattern;
 /** A format of reference files. */
 public enum ReferenceFormat {
     /** The tagged format of Research Information Systems: two letters, two blanks, a hyphen. */
-    RIS("ris", "RIS", "(?m)^\\s*TY {1,2}- ?"),
+    RIS("ris", "RIS", "(?m)^\\s{0,3}TY {1,2}- ?"),
     /** The display format of MEDLINE, as PubMed exports it: a tag of up to four letters, a hyphen. */
     NBIB("nbib", "PubMed (nbib)", "(?m)^(?:PMID|OWN|STAT|DP|TI|BTI|FAU)\\s{0,2}- "),
     /** BibTeX, version 0.99. */
     BIBTEX("bibtex", "BibTeX", "(?m)^[^%\\n]{0,80}?@\\s*[A-Za-z]+\\s*[({]"),
     /** The input of the Citation Style Language. */
     CSL_JSON("csl-json", "CSL-JSON", "\\A\\s*(?:\\[\\s*(?:\\{|\\]|\\Z)|\\{\\s*\")");
+
+    /** A tag of RIS or MEDLINE as the first thing of a file: what looks like BibTeX below it stands within a field. */
+    private static final Pattern TAGGED = Pattern.compile("\\A\\s*[A-Z][A-Z0-9]{1,3} {0,2}- ");
 
     private final String word;
     private final String title;
@@ -46,9 +49,15 @@ public enum ReferenceFormat {
         return Arrays.stream(values()).filter(f -> f.word.equals(word)).findFirst();
     }
 
-    /** The format of a text by what stands in it: the one whose sign comes first. */
+    /** The format of a text by what stands in it: the one whose sign comes first, of the tagged ones if it begins tagged. */
     static Optional<ReferenceFormat> recognised(String text) {
-        return Arrays.stream(values())
+        return TAGGED.matcher(text).find()
+                ? firstOf(text, RIS, NBIB).or(() -> firstOf(text, values()))
+                : firstOf(text, values());
+    }
+
+    private static Optional<ReferenceFormat> firstOf(String text, ReferenceFormat... formats) {
+        return Arrays.stream(formats)
                 .map(f -> Map.entry(f, f.first(text)))
                 .filter(e -> e.getValue() >= 0)
                 .min(Comparator.comparingInt(Map.Entry::getValue))

@@ -172,4 +172,13 @@ class MedlineExamplesTest {
         assertThat(read.references()).extracting(r -> r.title()).containsExactly("One", "Two", "Three");
         assertThat(read.codes()).containsExactly("line-outside-reference 10:1");
     }
+
+    @Test
+    void aFieldThatLooksLikeAnotherFormatDoesNotMakeTheFileOne() {
+        var read = ReadReferences.lines(
+                "VI  - 12", "IP  - @a{", "GN  - @b(", "      TY  - JOUR", "TI  - A title", "DP  - 2019 May");
+
+        assertThat(read.findings()).isEmpty();
+        assertThat(read.only().fields()).containsEntry(Field.ISSUE, "@a{");
+    }
 }
