@@ -74,12 +74,16 @@ record Timed(double[] ours, double[] other) {
         return process(List.of("target/comparand/bin/comparand"), arguments);
     }
 
-    /** One of the programs beside this, under the very options the tool is started with. */
-    static Program beside(Class<?> program, String... arguments) {
+    /**
+     * One of the programs beside this, under the very options the tool is started with.
+     *
+     * @param compiler 1 for short runs; 4 for long ones, which the launcher uses where a data file is large
+     */
+    static Program beside(int compiler, Class<?> program, String... arguments) {
         return process(
                 List.of(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:TieredStopAtLevel=1",
+                        "-XX:TieredStopAtLevel=" + compiler,
                         "-XX:+UseSerialGC",
                         "-Xmx512m",
                         "-cp",

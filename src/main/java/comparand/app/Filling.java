@@ -1,17 +1,21 @@
 package comparand.app;
 
+import comparand.write.office.NoClock;
 import comparand.write.rebuild.BuiltFrom;
 import comparand.write.rebuild.ContentKey;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.Callable;
 
 /**
  * Fills a new folder with the files of a publication. A file that the build before made from the same, and that is as it was,
- * is taken over from it.
+ * is taken over from it. Files are written side by side.
  */
 final class Filling {
 
@@ -19,7 +23,6 @@ final class Filling {
     private final BuiltFrom before;
     private final String tool;
     private final SortedMap<String, BuiltFrom.Made> made = new TreeMap<>();
-    private int unchanged;
 
     /**
      * A folder to fill.
@@ -33,21 +36,25 @@ final class Filling {
         this.tool = tool;
     }
 
-    /** Writes a file; false if there was no need to. */
-    boolean write(OutputFile file) throws IOException {
+    /** Writes files; the names of those there was a need to write. */
+    List<String> write(List<OutputFile> files) throws IOException {
+        var works =
+                files.stream().<Callable<Filled>>map(file -> () -> filled(file)).toList();
+        var filled = new ArrayList<Filled>();
+        NoClock.during(() -> filled.addAll(SideBySide.all(works)));
+        filled.forEach(file -> made.put(file.name(), file.made()));
+        return filled.stream().filter(Filled::isWritten).map(Filled::name).toList();
+    }
+
+    private record Filled(String name, BuiltFrom.Made made, boolean isWritten) {}
+
+    private Filled filled(OutputFile file) throws IOException {
         var key = ContentKey.of(tool, file.name(), file.from());
         var kept = before.bytes(file.name(), key);
         var path = folder.resolve(file.name());
         Files.createDirectories(Objects.requireNonNull(path.getParent()));
-        made.put(
-                file.name(),
-                new BuiltFrom.Made(
-                        key,
-                        kept.isPresent()
-                                ? written(path, out -> out.write(kept.get()))
-                                : written(path, file.writing())));
-        unchanged += kept.isPresent() ? 1 : 0;
-        return kept.isEmpty();
+        var sha = kept.isPresent() ? written(path, out -> out.write(kept.get())) : written(path, file.writing());
+        return new Filled(file.name(), new BuiltFrom.Made(key, sha), kept.isEmpty());
     }
 
     private static String written(Path path, OutputFile.Writing writing) throws IOException {
@@ -61,11 +68,6 @@ final class Filling {
             throw e;
         }
         return disk.sha();
-    }
-
-    /** How many were taken over. */
-    int unchanged() {
-        return unchanged;
     }
 
     /** All files, by their names. */

@@ -90,19 +90,17 @@ final class Output {
         var fresh = place.begin();
         var filling = new Filling(
                 fresh, anew || tool.isEmpty() ? BuiltFrom.nothing(led) : BuiltFrom.before(led), tool.orElse(""));
+        var files = OutputFiles.of(publication);
         var written = new ArrayList<Path>();
-        for (var file : OutputFiles.of(publication)) {
-            if (filling.write(file)) {
-                written.add(folder.resolve(file.name()));
-            }
-        }
+        filling.write(files).forEach(name -> written.add(folder.resolve(name)));
+        var unchanged = files.size() - written.size();
         Checksums.write(fresh, filling.made());
         written.add(folder.resolve(Checksums.FILE));
         place.replace();
         if (tool.isPresent()) {
             keep(led, filling);
         }
-        return new Built(folder, written, filling.unchanged());
+        return new Built(folder, written, unchanged);
     }
 
     private static void keep(Path led, Filling filling) {

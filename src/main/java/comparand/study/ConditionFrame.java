@@ -130,15 +130,24 @@ final class ConditionFrame {
 
     /** A row's conditions in words; empty where it has none. */
     List<String> words(DataFile file, RowFacts row) {
-        return words.stream()
-                .map(c -> Optional.ofNullable(row.words().get(c.id()))
-                        .or(() -> file.fixed()
-                                .get(c.id())
-                                .map(t -> t.value())
-                                .filter(ConditionText::isReported)
-                                .map(ConditionText::text))
-                        .orElse(""))
-                .toList();
+        if (words.isEmpty()) {
+            return List.of();
+        }
+        var said = new ArrayList<String>(words.size());
+        for (var condition : words) {
+            var word = row.words().get(condition.id());
+            said.add(word == null ? fixed(file, condition) : word);
+        }
+        return said;
+    }
+
+    private static String fixed(DataFile file, Condition condition) {
+        return file.fixed()
+                .get(condition.id())
+                .map(t -> t.value())
+                .filter(ConditionText::isReported)
+                .map(ConditionText::text)
+                .orElse("");
     }
 
     /** After the last row, when the decimals of the files are known. */

@@ -8,6 +8,8 @@ import comparand.model.library.DataFileRecord;
 import comparand.model.library.Entries;
 import comparand.model.library.SampleUnit;
 import comparand.model.library.StudyRecord;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -56,8 +58,18 @@ record DataFile(
     }
 
     /** Whom a row belongs to on the level that counts. */
-    String member(RowFacts row) {
-        return row.members().getOrDefault(level(), "line " + row.line());
+    Member member(RowFacts row) {
+        var id = row.members().get(level());
+        return new Member(row.centre(), id == null ? "line " + row.line() : id);
+    }
+
+    /** What tells the step of a row from those of others: the number or word of each condition that sets groups apart. */
+    List<Object> step(RowFacts row) {
+        var step = new ArrayList<Object>(mapping.groupedBy().size());
+        for (var by : mapping.groupedBy()) {
+            step.add(row.stated(by.value()));
+        }
+        return step;
     }
 
     /** A file is itself and no other: every row asks for it, and to look through all it holds would take longer than the row. */

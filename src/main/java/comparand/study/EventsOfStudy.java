@@ -76,14 +76,15 @@ final class EventsOfStudy {
         var numbers = new double[1 + conditions.numbers()];
         numbers[0] = event ? 1 : 0;
         conditions.read(file, row, file.given().of(row), numbers, 1);
+        var member = file.member(row);
         for (var device : List.of(row.deviceId(), Comparand.ALL_DEVICES)) {
             var counted = byDevice.computeIfAbsent(device, d -> new Counted());
             counted.files.add(file.path());
             counted.rows++;
             counted.members
                     .computeIfAbsent(
-                            row.deviceId() + "/" + row.centre() + "/" + file.member(row),
-                            k -> new MemberDraft(file.member(row), row.centre(), numbers.length, conditions.words()))
+                            row.deviceId() + "/" + member.centre() + "/" + member.id(),
+                            k -> new MemberDraft(member, numbers.length, conditions.words()))
                     .add(Arrays.copyOf(numbers, numbers.length), conditions.words(file, row), false);
         }
     }

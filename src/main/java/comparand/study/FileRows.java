@@ -7,7 +7,7 @@ import comparand.model.UnreadableRows;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** The rows of one raw file, from its cells to facts: left out by decision, put together where several make one. */
 final class FileRows {
@@ -28,14 +28,16 @@ final class FileRows {
     }
 
     /**
-     * Hands over the facts of every row that is not left out by its own file.
+     * Looks at the facts of every row that is not left out by its own file.
      *
-     * @return what was found; the facts handed over are of no use if any of it stops
+     * @param look is given each row in its order, by a thread that reads ahead, and returns what is to be done about it, which is
+     *     done here in the same order; it changes nothing that what is done also changes
+     * @return what was found; what was done is of no use if any of it stops
      */
-    List<Diagnostic> forEach(Consumer<RowFacts> visitor) {
+    List<Diagnostic> forEach(Function<RowFacts, Runnable> look) {
         try {
             if (file.columns().putsTogether()) {
-                together().forEach(d -> d.facts().ifPresent(visitor));
+                together().forEach(d -> d.facts().map(look).ifPresent(Runnable::run));
             } else {
                 ReadAhead.run(hand -> file.rows().forEach(row -> {
                     var decision = decisions.leaveOut(row);
@@ -45,7 +47,8 @@ final class FileRows {
                         file.columns()
                                 .whose(row, faults, file.centre())
                                 .facts()
-                                .ifPresent(facts -> hand.accept(() -> visitor.accept(facts)));
+                                .map(look)
+                                .ifPresent(hand);
                     }
                 }));
             }
@@ -93,13 +96,11 @@ final class FileRows {
         return List.copyOf(drafts.values());
     }
 
-    /** What a row that is left out leads to. */
+    /** Leaves out a row and whom it describes; returns what to log. */
     private Runnable leaveOut(RowSource.Row row, RowDecisions.Decision decision) {
         var level = file.mapping().describes().map(Located::value).filter(l -> decision.ofMember());
-        var member = level.flatMap(l -> file.columns().member(row, Described.unit(l), file.centre()));
-        return () -> {
-            log.dropped(1, row.line(), decision.code(), decision.reason());
-            member.ifPresent(key -> described.leaveOut(level.orElseThrow(), key, decision.reason()));
-        };
+        level.flatMap(l -> file.columns().member(row, Described.unit(l), file.centre()))
+                .ifPresent(key -> described.leaveOut(level.orElseThrow(), key, decision.reason()));
+        return () -> log.dropped(1, row.line(), decision.code(), decision.reason());
     }
 }

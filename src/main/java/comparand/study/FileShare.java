@@ -4,12 +4,11 @@ import comparand.diag.Diagnostic;
 import comparand.diag.Located;
 import comparand.metric.Definition;
 import comparand.metric.Metric;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /** What one file has to do with one metric: how its rows give it, and how many of them do. */
 final class FileShare {
@@ -35,19 +34,22 @@ final class FileShare {
     }
 
     /** All that decides which group a row belongs to. */
-    private record Place(Optional<String> device, List<Object> steps, Definition definition) {}
+    private record Place(Optional<String> device, List<Object> step, Definition definition) {}
 
     /**
      * The group a row belongs to; worked out once for all rows of one place.
      *
+     * @param step of the row, by {@link DataFile#step}
      * @param unknown works out the group of a place that was not met yet
      */
-    GroupDraft group(DataFile file, RowFacts row, Supplier<GroupDraft> unknown) {
-        var steps = new ArrayList<Object>(file.mapping().groupedBy().size());
-        for (var by : file.mapping().groupedBy()) {
-            steps.add(row.stated(by.value()));
+    GroupDraft group(RowFacts row, List<Object> step, Function<RowFacts, GroupDraft> unknown) {
+        var place = new Place(row.device(), step, row.definition());
+        var group = groups.get(place);
+        if (group == null) {
+            group = unknown.apply(row);
+            groups.put(place, group);
         }
-        return groups.computeIfAbsent(new Place(row.device(), steps, row.definition()), place -> unknown.get());
+        return group;
     }
 
     Located<String> asked() {

@@ -13,7 +13,7 @@ final class GroupDraft {
     private final String device;
     private final SortedMap<String, String> steps;
     private final Definition definition;
-    private final Map<String, MemberDraft> members = new HashMap<>();
+    private final Map<Member, MemberDraft> members = new HashMap<>();
     private final Map<String, DataFile> files = new LinkedHashMap<>();
 
     /**
@@ -57,8 +57,13 @@ final class GroupDraft {
         return files.values().iterator().next();
     }
 
-    MemberDraft member(String id, String centre, int numbers, int words) {
-        return members.computeIfAbsent(centre + "/" + id, k -> new MemberDraft(id, centre, numbers, words));
+    MemberDraft member(Member member, int numbers, int words) {
+        var draft = members.get(member);
+        if (draft == null) {
+            draft = new MemberDraft(member, numbers, words);
+            members.put(member, draft);
+        }
+        return draft;
     }
 
     /** Whether all rows so far are of one member: then they are all there is to tell a spread from. */
@@ -76,7 +81,7 @@ final class GroupDraft {
     /** By centre, then by id. */
     List<MemberDraft> sorted() {
         return members.entrySet().stream()
-                .sorted(Map.Entry.comparingByKey())
+                .sorted(Map.Entry.comparingByKey(Member.ORDER))
                 .map(Map.Entry::getValue)
                 .toList();
     }

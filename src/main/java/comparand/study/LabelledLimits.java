@@ -32,8 +32,8 @@ final class LabelledLimits {
     private record Limit(DeviceRecord device, LabelRecord label, Use use) {}
 
     private static final class Use {
-        private final Set<String> known = new HashSet<>();
-        private final Set<String> outside = new HashSet<>();
+        private final Set<Member> known = new HashSet<>();
+        private final Set<Member> outside = new HashSet<>();
         private final Map<DataFile, NavigableSet<Integer>> lines = new LinkedHashMap<>();
         private int rows;
         private int rowsOutside;
@@ -51,7 +51,10 @@ final class LabelledLimits {
 
     void accept(DataFile file, RowFacts row) {
         for (var limit : ofDevice.getOrDefault(row.device().orElse(""), List.of())) {
-            amount(file, row, limit.label).ifPresent(value -> look(file, row, limit.label, value, limit.use));
+            var amount = amount(file, row, limit.label);
+            if (amount.isPresent()) {
+                look(file, row, limit.label, amount.get(), limit.use);
+            }
         }
     }
 
@@ -75,7 +78,7 @@ final class LabelledLimits {
 
     private void look(DataFile file, RowFacts row, LabelRecord label, double value, Use use) {
         var range = label.range().value();
-        var member = row.centre() + "/" + file.member(row);
+        var member = file.member(row);
         use.known.add(member);
         use.rows++;
         if (value < range.low().number().toDouble()

@@ -97,7 +97,7 @@ final class LookedAt implements QualityRow {
     public Optional<Written> written(String id) {
         var measured = Optional.ofNullable(own.numbers().get(id));
         touchedOwn |= measured.isPresent();
-        askedOfRow |= formulas.isInRows(id);
+        askedOfRow = askedOfRow || measured.isPresent() || formulas.isInRows(id);
         return measured.map(m -> new Written(m.value(), m.unit(), m.decimals()));
     }
 

@@ -22,7 +22,7 @@ final class MemberCounts {
     private record Cell(String centre, String device, String step) {}
 
     private static final class Counted {
-        private final Set<String> members = new HashSet<>();
+        private final Set<Member> members = new HashSet<>();
         private int rows;
     }
 
@@ -31,7 +31,7 @@ final class MemberCounts {
             Comparator.comparing(Cell::centre).thenComparing(Cell::device).thenComparing(Cell::step));
 
     /** Rows of which all of this is the same count in the same places. */
-    private record Met(DataFile file, String centre, String device, List<Object> stated) {}
+    private record Met(DataFile file, String centre, String device, List<Object> step) {}
 
     private final Map<Met, List<Counted>> met = new HashMap<>();
 
@@ -39,16 +39,23 @@ final class MemberCounts {
         this.study = study;
     }
 
-    void accept(DataFile file, RowFacts row) {
-        var by = file.mapping().groupedBy();
-        var stated = new ArrayList<Object>(by.size());
-        by.forEach(condition -> stated.add(row.stated(condition.value())));
+    /**
+     * Counts a row.
+     *
+     * @param step of the row, by {@link DataFile#step}
+     */
+    void accept(DataFile file, RowFacts row, List<Object> step) {
+        var place = new Met(file, row.centre(), row.deviceId(), step);
+        var counting = met.get(place);
+        if (counting == null) {
+            counting = cellsOf(file, row);
+            met.put(place, counting);
+        }
         var member = file.member(row);
-        met.computeIfAbsent(new Met(file, row.centre(), row.deviceId(), stated), m -> cellsOf(file, row))
-                .forEach(counted -> {
-                    counted.members.add(member);
-                    counted.rows += row.rows();
-                });
+        for (var counted : counting) {
+            counted.members.add(member);
+            counted.rows += row.rows();
+        }
     }
 
     /** Where a row counts: among all rows of its device in its centre, and among those at its steps. */

@@ -15,24 +15,22 @@ final class MemberDraft {
     /** Stands for more than one word; no word of a condition is spelled so. */
     private static final String DISAGREED = "\u0000";
 
-    private final String id;
-    private final String centre;
+    private final Member member;
     private final double[] first;
     private final String[] words;
     private ExactSum[] sums = {};
     private final List<double[]> points = new ArrayList<>(0);
     private int rows;
 
-    MemberDraft(String id, String centre, int numbers, int words) {
-        this.id = id;
-        this.centre = centre;
+    MemberDraft(Member member, int numbers, int words) {
+        this.member = member;
         this.first = new double[numbers];
         this.words = new String[words];
         Arrays.fill(this.words, "");
     }
 
     String id() {
-        return id;
+        return member.id();
     }
 
     int rows() {
@@ -114,6 +112,6 @@ final class MemberDraft {
         for (int i = 0; i < conditions; i++) {
             amounts[i] = mean(from + i);
         }
-        return new LocalMember(id, centre, value, amounts, words(), rows);
+        return new LocalMember(member.id(), member.centre(), value, amounts, words(), rows);
     }
 }

@@ -120,8 +120,12 @@ final class MetricOfStudy {
         }
     }
 
-    /** A row that takes part; whether it has a value, or nobody asks it for one. */
-    boolean accept(DataFile file, RowFacts row) {
+    /**
+     * A row that takes part; whether it has a value, or nobody asks it for one.
+     *
+     * @param step of the row, by {@link DataFile#step}
+     */
+    boolean accept(DataFile file, RowFacts row, List<Object> step) {
         var share = shares.get(file);
         if (share == null) {
             return true;
@@ -137,10 +141,10 @@ final class MetricOfStudy {
         int inputs = gathered.get().length;
         var numbers = Arrays.copyOf(gathered.get(), inputs + conditions.numbers());
         conditions.read(file, row, given, numbers, inputs);
-        var group = share.group(file, row, () -> groupOf(file, share, row));
+        var group = share.group(row, step, r -> groupOf(file, share, r));
         group.files().putIfAbsent(file.path(), file);
         var gathering = share.way().gathering();
-        var member = group.member(file.member(row), row.centre(), numbers.length, conditions.words());
+        var member = group.member(file.member(row), numbers.length, conditions.words());
         // as long as a device has one unit, its runs are all there is to tell a spread from
         boolean runs = isRunOfUnit(gathering, file);
         if (runs && member.rows() == 0) {

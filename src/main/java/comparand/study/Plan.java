@@ -5,6 +5,7 @@ import comparand.metric.Derivation;
 import comparand.metric.Input;
 import comparand.metric.Inputs;
 import comparand.metric.Metric;
+import comparand.unit.Unit;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -38,27 +39,34 @@ record Plan(Metric metric, Derivation way, Definition wanted, Map<Input, Optiona
 
     /** The metric from one row, in the metric's unit; empty if the row lacks an input or the formula must not be used. */
     Optional<Double> value(Given given) {
-        return numbers(given).map(this::apply);
+        var numbers = numbers(given);
+        return numbers.isPresent() ? Optional.of(apply(numbers.get())) : Optional.empty();
     }
 
     /** The inputs of one row, each in the unit its formula wants; empty if one is lacking. */
     Optional<Map<String, Double>> numbers(Given given) {
-        if (!way.applies().stream()
-                .allMatch(a -> a.holds(given.word(a.condition().id())))) {
-            return Optional.empty();
+        // no streams: every row of a large file comes here for every metric
+        for (var only : way.applies()) {
+            if (!only.holds(given.word(only.condition().id()))) {
+                return Optional.empty();
+            }
         }
         var numbers = new HashMap<String, Double>();
         for (var entry : inputs.entrySet()) {
             var input = entry.getKey();
-            var number = entry.getValue()
-                    .map(plan -> plan.value(given).map(v -> plan.metric.unit().convert(v, input.unit())))
-                    .orElseGet(() -> given.number(input));
-            if (number.filter(Double::isFinite).isEmpty()) {
+            var plan = entry.getValue();
+            var number = plan.isPresent() ? plan.get().in(input.unit(), given) : given.number(input);
+            if (number.isEmpty() || !Double.isFinite(number.get())) {
                 return Optional.empty();
             }
             numbers.put(input.id(), number.get());
         }
         return Optional.of(numbers);
+    }
+
+    private Optional<Double> in(Unit unit, Given given) {
+        var value = value(given);
+        return value.isPresent() ? Optional.of(metric.unit().convert(value.get(), unit)) : value;
     }
 
     Plan withWanted(Definition other) {

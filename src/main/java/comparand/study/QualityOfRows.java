@@ -31,7 +31,7 @@ final class QualityOfRows {
     }
 
     /** What a rule says of the row that is being looked at. */
-    private record Said(QualityRule rule, QualityFinding finding) {
+    record Said(QualityRule rule, QualityFinding finding) {
         boolean holds() {
             return finding.effect() instanceof Effect.Hold;
         }
@@ -59,14 +59,8 @@ final class QualityOfRows {
         this.looking = new ArrayList<>(rules);
     }
 
-    /**
-     * Looks at a row and logs what is found; a row that is held is logged as such.
-     *
-     * @param own what stands in the row itself
-     * @param joined with what other files say of it
-     */
-    Admitted admit(RowFacts own, RowFacts joined, FileLogDraft log) {
-        var said = said(own, joined);
+    /** Logs what was found in a row; one that is held is logged as such. */
+    Admitted admit(RowFacts own, List<Said> said, FileLogDraft log) {
         if (said.isEmpty()) {
             return Admitted.WHOLLY;
         }
@@ -88,7 +82,13 @@ final class QualityOfRows {
         missing.remark(row, metricsWithoutValue).ifPresent(text -> log.remarked(row.line(), "value-missing", text));
     }
 
-    private List<Said> said(RowFacts own, RowFacts joined) {
+    /**
+     * What the rules say of a row. They remember rows before it, so they are to see all in their order.
+     *
+     * @param own what stands in the row itself
+     * @param joined with what other files say of it
+     */
+    List<Said> look(RowFacts own, RowFacts joined) {
         var row = new LookedAt(formulas, own, joined);
         var said = new ArrayList<Said>();
         for (var each = looking.iterator(); each.hasNext(); ) {

@@ -9,7 +9,9 @@ import comparand.model.library.OneOrMore;
 import comparand.model.library.SampleUnit;
 import comparand.unit.TradeSpelling;
 import comparand.unit.Unit;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,6 +27,7 @@ final class RoleCells {
     private final String heading;
     private final ColumnRecord column;
     private final QuantityCells quantities;
+    private final Map<String, String> names = new HashMap<>();
 
     RoleCells(Library library, String heading, ColumnRecord column, QuantityCells quantities) {
         this.library = library;
@@ -107,7 +110,9 @@ final class RoleCells {
         for (var difference : column.ignoring().map(OneOrMore::list).orElse(List.of())) {
             name = difference.value().without(name);
         }
-        return name;
+        // one text for all rows of a name: whoever counts rows by it compares no letters
+        var known = names.putIfAbsent(name, name);
+        return known == null ? name : known;
     }
 
     private void date(DataCell cell, RowDraft row) {

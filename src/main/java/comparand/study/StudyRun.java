@@ -116,9 +116,13 @@ final class StudyRun {
         var log = new FileLogDraft(study.id(), file.path());
         var quality = new QualityOfRows(file, metrics.values());
         var found = new FileRows(file, described, log).forEach(row -> {
-            var admitted = quality.admit(row, row, log);
-            admitted.held().ifPresentOrElse(reason -> described.hold(level, row, reason), () -> log.kept(row.rows()));
-            described.add(level, file, row);
+            var said = quality.look(row, row);
+            return () -> {
+                var admitted = quality.admit(row, said, log);
+                admitted.held()
+                        .ifPresentOrElse(reason -> described.hold(level, row, reason), () -> log.kept(row.rows()));
+                described.add(level, file, row);
+            };
         });
         if (!isRead(file)) {
             findings.addAll(found);
@@ -188,7 +192,7 @@ final class StudyRun {
         var devices = new DevicesOfRows(file, described);
         var quality = new QualityOfRows(file, metrics.values());
         int before = findings.size();
-        findings.addAll(new FileRows(file, described, log).forEach(row -> row(file, row, log, devices, quality)));
+        findings.addAll(new FileRows(file, described, log).forEach(row -> look(file, row, log, devices, quality)));
         findings.addAll(quality.findings(log));
         findings.addAll(devices.findings());
         boolean stopped = findings.subList(before, findings.size()).stream().anyMatch(Diagnostic::stops);
@@ -204,32 +208,39 @@ final class StudyRun {
         }
     }
 
-    private void row(DataFile file, RowFacts row, FileLogDraft log, DevicesOfRows devices, QualityOfRows quality) {
+    /** Joins a row to what describes it and looks at it; returns what is to be done about it. */
+    private Runnable look(DataFile file, RowFacts row, FileLogDraft log, DevicesOfRows devices, QualityOfRows quality) {
         var leftOut = described.whyLeftOut(row);
         if (leftOut.isPresent()) {
-            log.dropped(row.rows(), row.line(), "member-left-out", leftOut.get());
-            return;
+            return () -> log.dropped(row.rows(), row.line(), "member-left-out", leftOut.get());
         }
-        var joined = devices.known(row);
-        if (joined.isEmpty()) {
-            return;
+        var known = devices.known(row);
+        if (known.isEmpty()) {
+            return () -> {};
         }
-        var other = described.otherDevice(row);
-        if (other.isPresent()) {
-            log.held(
+        if (described.otherDevice(row).isPresent()) {
+            return () -> log.held(
                     row.rows(),
                     row.line(),
                     "device-differs",
                     "this row names another device than the file that describes its case or unit");
-            return;
         }
-        members.accept(file, joined.get());
-        var admitted = quality.admit(row, joined.get(), log);
-        var memberHeld = described.whyHeld(joined.get());
-        if (!admitted.isHeld() && memberHeld.isEmpty()) {
-            takesPart(file, joined.get(), admitted, log, quality);
-            return;
-        }
+        var joined = known.get();
+        var said = quality.look(row, joined);
+        var memberHeld = described.whyHeld(joined);
+        return () -> {
+            members.accept(file, joined);
+            var admitted = quality.admit(row, said, log);
+            if (!admitted.isHeld() && memberHeld.isEmpty()) {
+                takesPart(file, joined, admitted, log, quality);
+            } else {
+                keepOut(file, row, admitted, memberHeld, log);
+            }
+        };
+    }
+
+    private void keepOut(
+            DataFile file, RowFacts row, Admitted admitted, Optional<String> memberHeld, FileLogDraft log) {
         if (!admitted.isHeld()) {
             log.held(row.rows(), row.line(), "member-held", memberHeld.orElseThrow());
         }
@@ -238,13 +249,14 @@ final class StudyRun {
 
     private void takesPart(DataFile file, RowFacts row, Admitted admitted, FileLogDraft log, QualityOfRows quality) {
         log.kept(row.rows());
-        counts.accept(file, row);
+        var step = file.step(row);
+        counts.accept(file, row, step);
         limits.accept(file, row);
         var lacking = new TreeSet<String>();
         for (var metric : metrics.values()) {
             if (admitted.excludes(metric, file)) {
                 metric.keepFrom(file);
-            } else if (!metric.accept(file, row)) {
+            } else if (!metric.accept(file, row, step)) {
                 lacking.add(metric.id());
             }
         }

@@ -21,6 +21,7 @@ public final class Unit {
     private final Dimension dimension;
     private final Scale scale;
     private final boolean isNumber;
+    private final int hash;
     private @Nullable Factor lastFactor;
 
     Unit(String code, String spelling, Dimension dimension, Scale scale) {
@@ -29,6 +30,7 @@ public final class Unit {
         this.dimension = requireNonNull(dimension, "dimension");
         this.scale = requireNonNull(scale, "scale");
         isNumber = dimension.isNone() && scale.equals(Scale.ONE);
+        hash = Objects.hash(dimension, scale);
     }
 
     /**
@@ -93,12 +95,12 @@ public final class Unit {
      * @throws IllegalArgumentException if the dimensions differ
      */
     public double convert(double value, Unit target) {
-        if (equals(target)) {
-            return value;
-        }
         var last = lastFactor;
         if (last != null && last.target.equals(target)) {
             return value * last.number;
+        }
+        if (equals(target)) {
+            return value;
         }
         requireConvertible(target);
         if (scale instanceof Scale.Ratio from && target.scale instanceof Scale.Ratio to) {
@@ -141,12 +143,15 @@ public final class Unit {
     @Override
     public boolean equals(Object other) {
         return this == other
-                || (other instanceof Unit that && dimension.equals(that.dimension) && scale.equals(that.scale));
+                || (other instanceof Unit that
+                        && hash == that.hash
+                        && dimension.equals(that.dimension)
+                        && scale.equals(that.scale));
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(dimension, scale);
+        return hash;
     }
 
     /** The spelling, or the code where there is none. */

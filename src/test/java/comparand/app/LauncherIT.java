@@ -3,6 +3,7 @@ package comparand.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -70,16 +71,44 @@ class LauncherIT {
     @ParameterizedTest
     @ValueSource(strings = {"1.8.0_392", "11.0.21", "16"})
     void saysWhichJavaItNeeds(String version) throws Exception {
-        var home = folder.resolve("old");
-        var java = Files.writeString(
-                Files.createDirectories(home.resolve("bin")).resolve("java"), "#!/bin/sh\necho started\n");
-        assertThat(java.toFile().setExecutable(true)).isTrue();
-        Files.writeString(home.resolve("release"), "IMPLEMENTOR=\"x\"\nJAVA_VERSION=\"" + version + "\"\n");
-
-        var run = run(LAUNCHER, Map.of("JAVA_HOME", home.toString()), "--version");
+        var run = run(LAUNCHER, Map.of("JAVA_HOME", java(version)), "--version");
 
         assertThat(run.code()).isEqualTo(69);
         assertThat(run.said()).contains("needs Java 17 or later").doesNotContain("started");
+    }
+
+    @Test
+    void aLibraryWithALargeDataFileIsGivenTheCompilerForLongRuns() throws Exception {
+        var library = folder.resolve("a library");
+        var dossier = Files.createFile(
+                Files.createDirectories(library.resolve("dossiers")).resolve("one.yaml"));
+        var java = Map.of("JAVA_HOME", java("17.0.15"));
+        var data = Files.createDirectories(library.resolve("studies/bench")).resolve("runs.csv");
+
+        sparse(data, 20_000_000);
+        assertThat(run(LAUNCHER, java, "check", library.toString()).said()).contains("-XX:TieredStopAtLevel=1 ");
+
+        sparse(data, 30_000_000);
+        assertThat(run(LAUNCHER, java, "check", library.toString()).said()).contains("-XX:TieredStopAtLevel=4 ");
+        assertThat(run(LAUNCHER, java, "build", dossier.toString(), "--anew").said())
+                .contains("-XX:TieredStopAtLevel=4 ");
+        assertThat(run(LAUNCHER, java, "--version").said()).contains("-XX:TieredStopAtLevel=1 ");
+    }
+
+    private static void sparse(Path file, long length) throws IOException {
+        try (var data = new RandomAccessFile(file.toFile(), "rw")) {
+            data.setLength(length);
+        }
+    }
+
+    /** The home of what passes for a Java: it says what it was started with. */
+    private String java(String version) throws IOException {
+        var home = folder.resolve("java " + version);
+        var java = Files.writeString(
+                Files.createDirectories(home.resolve("bin")).resolve("java"), "#!/bin/sh\necho started \"$@\"\n");
+        assertThat(java.toFile().setExecutable(true)).isTrue();
+        Files.writeString(home.resolve("release"), "IMPLEMENTOR=\"x\"\nJAVA_VERSION=\"" + version + "\"\n");
+        return home.toString();
     }
 
     private record Run(int code, String said) {}

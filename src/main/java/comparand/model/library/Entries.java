@@ -17,10 +17,13 @@ public record Entries<V>(List<Entry<V>> list) {
     }
 
     public Optional<V> get(String key) {
-        return list.stream()
-                .filter(e -> e.key().value().equals(key))
-                .map(Entry::value)
-                .findFirst();
+        // no stream: the rows of large files ask for what is fixed for all of them
+        for (var entry : list) {
+            if (entry.key().value().equals(key)) {
+                return Optional.of(entry.value());
+            }
+        }
+        return Optional.empty();
     }
 
     public boolean has(String key) {

@@ -6,9 +6,9 @@ import comparand.document.Document;
 import comparand.document.Edition;
 import comparand.write.DocumentWriter;
 import comparand.write.office.FileProperties;
+import comparand.write.office.NoClock;
 import java.io.IOException;
 import java.io.OutputStream;
-import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xwpf.usermodel.XWPFDocument;
 
 /**
@@ -34,8 +34,7 @@ public final class TextWriter implements DocumentWriter {
             file.getProperties()
                     .getCoreProperties()
                     .setKeywords(document.edition().fingerprint());
-            // the library would put the clock into every entry of the archive
-            Reproducibility.runWithSourceDateEpoch(() -> file.write(out));
+            NoClock.during(() -> file.write(out));
         }
     }
 

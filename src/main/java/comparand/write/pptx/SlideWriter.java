@@ -10,6 +10,7 @@ import comparand.document.talk.layout.Legibility;
 import comparand.document.talk.layout.SlidePlan;
 import comparand.document.talk.layout.Stage;
 import comparand.write.office.FileProperties;
+import comparand.write.office.NoClock;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.HashMap;
@@ -19,7 +20,6 @@ import java.util.Optional;
 import org.apache.poi.sl.usermodel.Placeholder;
 import org.apache.poi.sl.usermodel.TextParagraph.TextAlign;
 import org.apache.poi.sl.usermodel.VerticalAlignment;
-import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xslf.usermodel.XMLSlideShow;
 import org.apache.poi.xslf.usermodel.XSLFSlide;
 import org.apache.poi.xslf.usermodel.XSLFTextShape;
@@ -56,8 +56,7 @@ public final class SlideWriter {
         try (var show = House.open(deck.look())) {
             fill(show, deck, stage);
             FileProperties.set(show, deck.edition());
-            // the library would put the clock into every entry of the archive
-            Reproducibility.runWithSourceDateEpoch(() -> show.write(out));
+            NoClock.during(() -> show.write(out));
         }
     }
 

@@ -5,6 +5,7 @@ import comparand.document.form.FormList;
 import comparand.document.form.FormPage;
 import comparand.document.form.FormTable;
 import comparand.write.office.FileProperties;
+import comparand.write.office.NoClock;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.HashMap;
@@ -15,7 +16,6 @@ import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xssf.usermodel.XSSFDataValidationHelper;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -43,7 +43,7 @@ public final class FormWriter {
             writer.book(form);
             new QuotedTexts(workbook).mark();
             FileProperties.set(workbook, form.edition());
-            Reproducibility.runWithSourceDateEpoch(() -> workbook.write(out));
+            NoClock.during(() -> workbook.write(out));
         }
     }
 

@@ -1,5 +1,7 @@
 package comparand.write.xlsx;
 
+import comparand.document.Cell;
+
 /**
  * How tall a row must be for its wrapped text. Spreadsheet programs differ in whether they work this out on opening, so it
  * is estimated here from the width of the column in characters, generously.
@@ -13,9 +15,29 @@ final class RowHeight {
 
     private RowHeight() {}
 
+    /** Lines a cell needs in a column. */
+    static int lines(Cell cell, double width) {
+        // to write out each of a million numbers takes longer than to see that it is short
+        return cell instanceof Cell.Figure figure && most(figure) <= room(width) ? 1 : lines(cell.shown(), width);
+    }
+
+    /** Signs a number cannot have more of: its digits, a zero and a decimal sign before those that are all decimals, a minus. */
+    private static long most(Cell.Figure figure) {
+        var printed = figure.printed();
+        return (long) printed.precision()
+                + Math.abs((long) printed.scale())
+                + 3
+                + figure.before().length()
+                + figure.after().length();
+    }
+
+    private static double room(double width) {
+        return Math.max(4, width * ROOM);
+    }
+
     /** Lines a text needs in a column, breaking at blanks and within long words. */
     static int lines(String text, double width) {
-        double room = Math.max(4, width * ROOM);
+        double room = room(width);
         if (text.length() <= room) {
             return 1;
         }

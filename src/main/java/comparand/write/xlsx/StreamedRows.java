@@ -34,8 +34,18 @@ final class StreamedRows {
 
     /** Whether a table is long; one with formulas has to wait for the places of all others, and is held in memory. */
     static boolean isFor(Table table) {
-        return table.rows().size() >= LONG
-                && table.rows().stream().flatMap(row -> row.stream()).noneMatch(Cell.Formula.class::isInstance);
+        return table.rows().size() >= LONG && !hasFormula(table);
+    }
+
+    private static boolean hasFormula(Table table) {
+        for (var row : table.rows()) {
+            for (var cell : row) {
+                if (cell instanceof Cell.Formula) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     /** Leaves the rows of a sheet for later. */

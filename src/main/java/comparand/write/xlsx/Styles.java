@@ -31,6 +31,7 @@ final class Styles {
     private final XSSFFont link;
     private final XSSFFont title;
     private final Map<String, XSSFCellStyle> made = new HashMap<>();
+    private final Map<Print, XSSFCellStyle> figures = new HashMap<>();
 
     Styles(XSSFWorkbook workbook) {
         this.workbook = workbook;
@@ -108,9 +109,17 @@ final class Styles {
     }
 
     XSSFCellStyle figure(Cell.Figure figure) {
-        var format = format(figure);
-        return made.computeIfAbsent("figure " + format, k -> formatted(format, Align.RIGHT));
+        if (isSaid(figure)) {
+            var format = format(figure);
+            return made.computeIfAbsent("figure " + format, k -> formatted(format, Align.RIGHT));
+        }
+        return figures.computeIfAbsent(
+                new Print(Math.max(0, figure.printed().scale()), figure.before(), figure.after()),
+                k -> formatted(format(figure), Align.RIGHT));
     }
+
+    /** All that the format of a rounded number is made of: numbers of one print have one style. */
+    private record Print(int decimals, String before, String after) {}
 
     private XSSFCellStyle formatted(String format, Align align) {
         var style = body(align, plain);
@@ -124,12 +133,19 @@ final class Styles {
         var digits = decimals > 0 ? "0." + "0".repeat(decimals) : "0";
         var before = quoted(figure.before());
         var after = quoted(figure.after());
-        boolean vanishes = figure.printed().signum() == 0 && figure.value() != 0;
-        if (vanishes || !isRounded(figure)) {
-            // programs would give a sign to what rounds to zero, and digits to what is only said to be below a limit
+        if (isSaid(figure)) {
             return String.join(";", Collections.nCopies(3, quoted(figure.shown())));
         }
         return before + digits + after + ";" + quoted(figure.before().replace("+", "") + "\u2212") + digits + after;
+    }
+
+    /**
+     * Whether the print is words rather than the number: programs would give a sign to what rounds to zero, and digits to what
+     * is only said to be below a limit.
+     */
+    private static boolean isSaid(Cell.Figure figure) {
+        boolean vanishes = figure.printed().signum() == 0 && figure.value() != 0;
+        return vanishes || !isRounded(figure);
     }
 
     /** Whether the print is the number rounded; else it says something about the number, such as that it is below a limit. */

@@ -8,6 +8,7 @@ import comparand.document.Edition;
 import comparand.document.Section;
 import comparand.write.DocumentWriter;
 import comparand.write.office.FileProperties;
+import comparand.write.office.NoClock;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.function.Consumer;
@@ -18,7 +19,6 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.util.Reproducibility;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
@@ -51,8 +51,7 @@ public final class WorkbookWriter implements DocumentWriter {
             formulas.set();
             new QuotedTexts(workbook).mark();
             FileProperties.set(workbook, document.edition());
-            // the library would put the clock into every entry of the archive
-            Reproducibility.runWithSourceDateEpoch(() -> streamed.write(out));
+            NoClock.during(() -> streamed.write(out));
         }
     }
 
@@ -196,8 +195,7 @@ public final class WorkbookWriter implements DocumentWriter {
                         line.createCell(c), row.get(c), table.columns().get(c).align(), styles, formulas);
                 lines = Math.max(
                         lines,
-                        RowHeight.lines(
-                                row.get(c).shown(), table.columns().get(c).width()));
+                        RowHeight.lines(row.get(c), table.columns().get(c).width()));
             }
             line.setHeightInPoints(RowHeight.of(lines));
             finished.accept(line);
