@@ -10,12 +10,12 @@ import comparand.model.Library;
 import comparand.model.library.ConditionText;
 import comparand.model.library.Entries;
 import comparand.unit.Printed;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 
 /** Where the inputs of formulas come from in one file: its rows, what is fixed for it, or the device's label. */
@@ -26,7 +26,8 @@ final class GivenInputs {
     private final Set<String> inRows;
     private final Set<String> all;
     private final Derivations derivations;
-    private final Map<String, Optional<Printed>> nominal = new HashMap<>();
+    /** Asked for by the thread that looks at rows ahead and by the one that computes from them. */
+    private final Map<String, Optional<Printed>> nominal = new ConcurrentHashMap<>();
 
     /**
      * The inputs of a file.
