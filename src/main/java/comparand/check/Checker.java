@@ -19,10 +19,11 @@ public final class Checker {
                 run(library, List.copyOf(library.dossiers().values()), today).all());
     }
 
-    /** A library that may be worked with for one dossier. */
+    /** What of a library a dossier rests on, if it may be worked with; with the findings on that. */
     public static Outcome<Checked> check(Library library, DossierRecord dossier) {
         var findings = run(library, List.of(dossier), dossier.asOf().value());
-        return Outcome.of(new Checked(library, dossier, findings.held()), findings.all());
+        var rested = new RestedOn(library, dossier);
+        return Outcome.of(new Checked(rested.library(), dossier, findings.held()), rested.findings(findings.all()));
     }
 
     private static Findings.Found run(Library library, List<DossierRecord> dossiers, LocalDate today) {

@@ -57,6 +57,11 @@ public record Library(
         return new Library(devices, others, studies, screenings, dossiers, catalogue, data, fingerprints, laidOver);
     }
 
+    /** The same with the fingerprints of other files. */
+    public Library withFingerprints(SortedMap<String, String> others) {
+        return new Library(devices, sources, studies, screenings, dossiers, catalogue, data, others, laidOver);
+    }
+
     public Optional<DeviceRecord> device(String id) {
         return Optional.ofNullable(devices.get(id));
     }
