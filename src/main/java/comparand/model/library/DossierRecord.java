@@ -54,7 +54,7 @@ public record DossierRecord(
 
         @Meaning("The local studies used") List<Located<String>> studies,
 
-        @Meaning("The sources used; all of the library unless given")
+        @Meaning("The sources used; all that have values of these devices unless given")
         List<Located<String>> sources,
 
         @Meaning("The log in screening/ that says how the sources were found, and what else was")
