@@ -43,12 +43,16 @@ class RestedOnTest {
                         .replace("10.5555/example", "10.5555/other"));
     }
 
-    private CommandLineUse.Run build() {
-        var run = CommandLineUse.run(
+    private CommandLineUse.Run run() {
+        return CommandLineUse.run(
                 "build",
                 library.resolve("dossiers/example.yaml").toString(),
                 "--out",
                 folder.resolve("out").toString());
+    }
+
+    private CommandLineUse.Run build() {
+        var run = run();
         assertThat(run.code()).as(run.err()).isZero();
         return run;
     }
@@ -117,11 +121,7 @@ class RestedOnTest {
     @DisplayName("a fault in one stops the build all the same: nobody knows what it was to say")
     void faulty() throws IOException {
         LibraryCopy.edit(library.resolve(PAPER), "metric: pressure-drop", "metric: presure-drop");
-        var run = CommandLineUse.run(
-                "build",
-                library.resolve("dossiers/example.yaml").toString(),
-                "--out",
-                folder.resolve("out").toString());
+        var run = run();
 
         assertThat(run.code()).isEqualTo(Exit.STOPPED);
         assertThat(run.err()).contains(PAPER);
